@@ -1,0 +1,5 @@
+//! Small-sample, planar and circular statistics.
+
+mod interval;
+
+pub use interval::Interval;

@@ -1,0 +1,167 @@
+//! What the journal says now: the next step, every shaft, the bow and the archer.
+
+use quarterturn_geometry::{Index, Millimetres, Offset};
+use quarterturn_statistics::Interval;
+
+use crate::{Miss, ShaftName, Verdict};
+
+/// Everything that can be said from a history.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Advice {
+    /// What to do now.
+    pub step: Step,
+    /// Every bare shaft, in the order of the journal.
+    pub shafts: Vec<ShaftReport>,
+    /// The bow as it stands.
+    pub bow: BowReport,
+    /// The archer's own group.
+    pub archer: ArcherReport,
+    /// Advice to stop for tonight.
+    pub pause: Option<Pause>,
+}
+
+/// What to do now.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Step {
+    /// Shoot this end, in this order.
+    Shoot(Vec<PlannedShot>),
+    /// Before more nock work, move the bow.
+    MoveBow,
+    /// Nothing is left that is worth shooting.
+    Finished(Ending),
+}
+
+/// One shot of the next end.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlannedShot {
+    /// Which shaft or reference.
+    pub shaft: ShaftName,
+    /// Why it is shot, and for a bare shaft at which index.
+    pub purpose: Purpose,
+}
+
+/// Why a shot is planned.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Purpose {
+    /// The fletched reference, which the bare shafts are measured from.
+    Reference,
+    /// A bare shaft.
+    Bare {
+        /// Where its mark is to stand.
+        index: Index,
+        /// Where its mark stands now.
+        from: Index,
+        /// What the shot is for.
+        aim: Aim,
+    },
+}
+
+/// What a shot of a bare shaft is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Aim {
+    /// Nothing is known of it yet.
+    FirstLook,
+    /// This index promises most and was not shot yet.
+    Try,
+    /// This index looks right: confirm it.
+    Confirm,
+    /// It looks as if no index will do: make sure before it is retired.
+    Doubt,
+}
+
+/// Why nothing more is worth shooting.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ending {
+    /// Every shaft has its verdict.
+    AllDecided,
+    /// What is open would cost more shots than the answer is worth.
+    NotWorthMore,
+    /// No fletched reference is left to measure from.
+    NoReference,
+    /// No bare shaft is left.
+    NoShafts,
+}
+
+/// What is known of one bare shaft.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShaftReport {
+    /// Which shaft.
+    pub shaft: ShaftName,
+    /// The verdict and its reason.
+    pub verdict: Verdict,
+    /// The index judged: the one to fletch at, or the best by present knowledge.
+    pub index: Index,
+    /// Where its mark stands now.
+    pub index_now: Index,
+    /// Probability that its mean miss at `index` is inside the tolerance.
+    pub within: f64,
+    /// Counted shots within half a position of `index`.
+    pub shots_here: usize,
+    /// Counted shots in all.
+    pub shots_total: usize,
+    /// Shots that are kept and left out: called poor, wind, contact, a nock that moved, another distance.
+    pub shots_left_out: usize,
+    /// The miss at `index`.
+    pub miss: Miss,
+    /// The miss predicted at each position.
+    pub positions: Vec<Prediction>,
+}
+
+/// What is predicted for one position of a mark.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Prediction {
+    /// Where the mark would stand.
+    pub index: Index,
+    /// The mean miss there.
+    pub miss: Miss,
+    /// Probability that the mean miss there is inside the tolerance.
+    pub within: f64,
+}
+
+/// What is known of the bow as it stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BowReport {
+    /// Where bare shafts as a whole land, from the reference.
+    pub offset: Miss,
+    /// How far the bow should move what bare shafts do, so that most of them come within reach.
+    pub wanted_shift: Offset,
+    /// Expected number of shafts inside the tolerance at their best index, as the bow stands.
+    pub expected_within_now: f64,
+    /// The same after `wanted_shift`.
+    pub expected_within_if_moved: f64,
+    /// How many shafts the two numbers speak of.
+    pub shafts: usize,
+}
+
+/// The archer's own group, from shots of one shaft at one index beside the reference.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ArcherReport {
+    /// Standard deviation per axis of bare shots, reading error included, where there are repeated shots.
+    pub spread: Option<Spread>,
+}
+
+/// A standard deviation per axis with its interval and how much it rests on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread {
+    /// The estimate.
+    pub per_axis: Millimetres,
+    /// Its interval, mm.
+    pub interval: Interval,
+    /// The degrees of freedom it rests on.
+    pub degrees_of_freedom: usize,
+}
+
+/// Why to stop for tonight.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Pause {
+    /// The last dozen spread wider than the first.
+    Tired {
+        /// How much wider, as a ratio.
+        ratio: f64,
+    },
+    /// As many bare shots as one evening bears.
+    EnoughShots {
+        /// Bare shots of this evening.
+        bare_shots: usize,
+    },
+}

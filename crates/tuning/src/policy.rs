@@ -1,0 +1,34 @@
+//! What the archer is willing to pay and to risk, with defaults and their reasons.
+
+/// Levels and costs behind the verdicts and the next end.
+///
+/// The levels are prices: a keep pays when it is right with probability `keep_at`, so one wrong keep weighs
+/// as much as `keep_at / (1 − keep_at)` right ones; likewise `retire_at` prices a lost shaft.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Policy {
+    /// A shaft is kept when its miss is inside the tolerance with at least this probability.
+    pub keep_at: f64,
+    /// A shaft is retired when no index is inside the tolerance with at least this probability.
+    pub retire_at: f64,
+    /// A shaft is not retired on fewer counted shots: one or two may have been the archer.
+    pub retire_shots: usize,
+    /// What a shot costs, in right verdicts: below this gain a shot is not worth its walk.
+    pub shot_cost: f64,
+    /// What a turn of a nock costs, in shots: a push-in nock lasts six to eight turns (common practice).
+    pub turn_cost_shots: f64,
+    /// Bare shots of one evening after which it is enough (common practice, from memory).
+    pub evening_shots: usize,
+}
+
+impl Default for Policy {
+    fn default() -> Self {
+        Self {
+            keep_at: 0.90,
+            retire_at: 0.05,
+            retire_shots: 3,
+            shot_cost: 0.01,
+            turn_cost_shots: 0.2,
+            evening_shots: 36,
+        }
+    }
+}
