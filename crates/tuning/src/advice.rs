@@ -3,7 +3,7 @@
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
-use crate::{Miss, ShaftName, Verdict};
+use crate::{Miss, ShaftName, ShaftState, Verdict};
 
 /// Everything that can be said from a history.
 #[derive(Clone, Debug, PartialEq)]
@@ -87,6 +87,8 @@ pub enum Ending {
 pub struct ShaftReport {
     /// Which shaft.
     pub shaft: ShaftName,
+    /// Whether it can be shot.
+    pub state: ShaftState,
     /// The verdict and its reason.
     pub verdict: Verdict,
     /// The index judged: the one to fletch at, or the best by present knowledge.

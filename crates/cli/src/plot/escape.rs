@@ -1,0 +1,36 @@
+//! Text that any reader of XML accepts, whatever it was.
+
+/// `text` for use between tags or in a quoted attribute: markup is escaped; control characters, those that turn
+/// the direction of writing and those that XML forbids are dropped; a line break becomes a space.
+pub fn escape(text: &str) -> String {
+    let mut safe = String::with_capacity(text.len());
+    for c in text.chars() {
+        match c {
+            '&' => safe.push_str("&amp;"),
+            '<' => safe.push_str("&lt;"),
+            '>' => safe.push_str("&gt;"),
+            '"' => safe.push_str("&quot;"),
+            '\'' => safe.push_str("&#39;"),
+            '\n' | '\t' => safe.push(' '),
+            _ if is_unprintable(c) => {}
+            _ => safe.push(c),
+        }
+    }
+    safe
+}
+
+fn is_unprintable(c: char) -> bool {
+    let turns_direction = matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    c.is_control() || turns_direction || matches!(c, '\u{fffe}' | '\u{ffff}')
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn markup_and_control_characters_do_not_survive() {
+        assert_eq!(escape("a<b>&\"c\"'d'"), "a&lt;b&gt;&amp;&quot;c&quot;&#39;d&#39;");
+        assert_eq!(escape("one\ntwo\u{0}\u{1b}[31m\u{202e}\u{ffff}"), "one two[31m");
+    }
+}

@@ -1,0 +1,3 @@
+//! The distributions that this crate needs, one file each.
+
+pub mod normal;
