@@ -2,4 +2,14 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "in a test that is the message")]
 
 mod archer;
+mod bow;
+mod fixtures;
+mod new;
+mod next;
+mod purity;
+mod readme;
+mod schema;
+mod shaft;
 mod support;
+mod tidy;
+mod undo;

@@ -60,7 +60,6 @@ impl Bin {
     pub fn said(self) -> f64 {
         self.said / self.inside.of as f64
     }
-
 }
 
 /// The squared distance of the truth from the estimate, in standard deviations of the estimate.

@@ -86,8 +86,7 @@ impl<'a> Evening<'a> {
 
     /// Asks what to do now, and holds the answer to what the interface promises.
     fn ask(&mut self) -> Next {
-        let answer = self.folder.run(&format!("next {JOURNAL} --json")).json();
-        let next: Next = serde_json::from_value(answer).expect("an answer as pinned");
+        let next: Next = serde_json::from_value(self.folder.next()).expect("an answer as pinned");
         assert_eq!(next.schema, "quarterturn.next/1");
         assert!(!next.why.is_empty(), "no reason given");
         assert_eq!(next.shots.is_empty(), next.step != Step::Shoot, "shots beside another step");
@@ -122,8 +121,7 @@ impl<'a> Evening<'a> {
             "at": format!("2027-03-02T{}:{:02}:00Z", 15 + minute / 60, minute % 60),
             "evening": "2027-03-02",
         });
-        let recorded = self.folder.run(&format!("end {JOURNAL} --json -")).stdin(&end.to_string());
-        recorded.any_stdout().check();
+        self.folder.enter(&end);
         self.session.ends += 1;
         self.session.shots += asked.len();
     }

@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use serde_json::{Value, json};
 use tempfile::TempDir;
 
 use super::Run;
@@ -32,17 +33,22 @@ impl Folder {
     /// The folder of a journal begun for three shafts, with one end in it.
     pub fn with_an_end() -> Self {
         let folder = Self::begun("1-3");
+        folder.enter(&json!({"evening": "2027-03-02", "at": "2027-03-02T17:00:00Z", "shots": [
+            {"shaft": "R", "x_mm": 3, "y_mm": -12, "lean_x_deg": 0.5, "lean_y_deg": 0},
+            {"shaft": "1", "x_mm": 31, "y_mm": 8, "lean_x_deg": -2.5, "lean_y_deg": 1},
+            {"shaft": "2", "index_deg": 90, "x_mm": -4, "y_mm": 15},
+        ]}));
         folder
-            .run(&format!("end {JOURNAL} --json -"))
-            .stdin(
-                r#"{"evening":"2027-03-02","at":"2027-03-02T17:00:00Z","shots":[
-                    {"shaft":"R","x_mm":3,"y_mm":-12,"lean_x_deg":0.5,"lean_y_deg":0},
-                    {"shaft":"1","x_mm":31,"y_mm":8,"lean_x_deg":-2.5,"lean_y_deg":1},
-                    {"shaft":"2","index_deg":90,"x_mm":-4,"y_mm":15}]}"#,
-            )
-            .any_stdout()
-            .check();
-        folder
+    }
+
+    /// Enters an end; its echo is the concern of another test.
+    pub fn enter(&self, end: &Value) {
+        self.run(&format!("end {JOURNAL} --json -")).stdin(&end.to_string()).any_stdout().check();
+    }
+
+    /// What the program says to do now.
+    pub fn next(&self) -> Value {
+        self.run(&format!("next {JOURNAL} --json")).json()
     }
 
     /// A run of the program in this folder; `arguments` are parted at blanks.

@@ -1,2 +1,34 @@
-//! To come.
-fn main() {}
+//! `quarterturn`: which arrow's nock to turn next, to which index, and why.
+
+mod answer;
+mod args;
+mod caret;
+mod clock;
+mod commands;
+mod failure;
+mod input;
+mod json;
+mod located;
+mod opened;
+mod output;
+mod plot;
+mod quantity;
+mod refusal;
+mod report;
+mod screens;
+mod shaft_list;
+mod shorthand;
+mod suggestion;
+mod wording;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+fn main() -> ExitCode {
+    report::tell_panics_plainly();
+    match args::Args::try_parse() {
+        Ok(args) => report::outcome(commands::run(args.command)),
+        Err(error) => report::unparsed(&error),
+    }
+}

@@ -4,9 +4,16 @@ use std::ops::{Add, Sub};
 
 use crate::Offset;
 
-/// A position on the face in millimetres from the spot aimed at, x to the right and y up as the archer sees it.
+/// A position on the face in millimetres from the spot aimed at, x to the right and y up as the
+/// archer sees it ([conventions](crate#conventions)).
 ///
-/// Point − Point is an [`Offset`], Point + Offset is a Point; Point + Point does not compile.
+/// Point − Point is an [`Offset`], Point + Offset is a Point; Point + Point does not compile:
+///
+/// ```compile_fail,E0308
+/// use quarterturn_geometry::Point;
+///
+/// let nonsense = Point::new(12.0, 5.0) + Point::new(3.0, -4.0);
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Point {
     /// To the right of the spot, mm.

@@ -1,1 +1,70 @@
-//! To come.
+//! The log of ends and changes: one JSON record a line, appended and synced, never rewritten.
+//!
+//! - [`Journal`] begins, opens and appends; it is the only thing here that touches files.
+//! - [`State`] is what a journal says with everything taken back left out: the model's
+//!   [`History`](quarterturn_tuning::History) and what the answers need beside it.
+//! - [`Entry`] and its kinds are what is written, in the words and units of the files. They are plain data:
+//!   whether they can be is checked when they are appended, and a [`Fault`] says what is wrong and where.
+//! - [`read_end`] reads an end from JSON text, and [`Fault::span`] finds a fault in that text.
+//!
+//! The format and the promise are in `docs/journal-format.md`. This crate has no clock and no chance of its own:
+//! the [`Stamp`] of each record comes from the caller.
+
+mod bow_entry;
+mod chain;
+mod confirmed;
+mod damage;
+mod disk;
+mod effect;
+mod end_entry;
+mod entry;
+mod error;
+mod face_unit;
+mod fault;
+mod journal;
+mod json_piece;
+mod json_reason;
+mod limit;
+mod lock;
+mod names;
+mod new_entry;
+mod number;
+mod place;
+mod read_end;
+mod reading;
+mod record;
+mod record_id;
+mod shaft_entry;
+mod shape;
+mod shot_entry;
+mod stamp;
+mod state;
+mod timestamp;
+mod torn;
+mod undo_entry;
+mod what;
+mod word;
+
+pub use bow_entry::BowEntry;
+pub use confirmed::Confirmed;
+pub use damage::Damage;
+pub use end_entry::EndEntry;
+pub use entry::Entry;
+pub use error::JournalError;
+pub use face_unit::FaceUnit;
+pub use fault::Fault;
+pub use journal::Journal;
+pub use new_entry::{NewEntry, NewShaft};
+pub use place::{Place, Step};
+pub use read_end::read_end;
+pub use record::Record;
+pub use record_id::RecordId;
+pub use shaft_entry::ShaftEntry;
+pub use shot_entry::ShotEntry;
+pub use stamp::Stamp;
+pub use state::State;
+pub use timestamp::Timestamp;
+pub use torn::Torn;
+pub use undo_entry::UndoEntry;
+pub use what::What;
+pub use word::Word;

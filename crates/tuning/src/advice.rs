@@ -135,10 +135,17 @@ pub struct BowReport {
     pub shafts: usize,
 }
 
-/// The archer's own group, from shots of one shaft at one index beside the reference.
+impl BowReport {
+    /// How many more shafts the move is expected to bring inside the tolerance.
+    pub fn gain(&self) -> f64 {
+        self.expected_within_if_moved - self.expected_within_now
+    }
+}
+
+/// The archer's own group, from shots of one arrow at one index.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ArcherReport {
-    /// Standard deviation per axis of bare shots, reading error included, where there are repeated shots.
+    /// Standard deviation per axis, drift from end to end and reading error included, where shots were repeated.
     pub spread: Option<Spread>,
 }
 

@@ -12,13 +12,13 @@ use crate::{BowReport, Miss, design};
 const LARGE_SHARE: f64 = 0.5;
 
 /// ... with at least this probability...
-const SURELY: f64 = 0.98;
+const SURELY: f64 = 0.99;
 
 /// ... and the move is expected to bring in at least this share of the shafts.
-const WORTH_A_MOVE: f64 = 0.15;
+const WORTH_A_MOVE: f64 = 0.25;
 
-/// Fewer shafts than this cannot tell the bow from a shaft.
-pub const FEWEST_SHAFTS: usize = 3;
+/// A move that brings in less than this is none: rounding must not walk.
+const NO_GAIN: f64 = 1e-4;
 
 /// The best move is looked for down to this share of the tolerance.
 const FINEST_SHARE: f64 = 0.05;
@@ -41,11 +41,10 @@ impl Judge<'_> {
 
     /// Whether the move brings clearly more shafts in than any turning can.
     pub fn must_move(&self, bow: &BowReport) -> bool {
-        let gain = bow.expected_within_if_moved - bow.expected_within_now;
         let mean = Vector2::new(bow.offset.mean.x_mm, bow.offset.mean.y_mm);
         let large_mm = LARGE_SHARE * self.setup.tolerance.mm();
         let small = probability_within_circle(mean, &bow.offset.covariance_mm2, large_mm);
-        gain >= WORTH_A_MOVE * bow.shafts as f64 && 1.0 - small >= SURELY
+        bow.gain() >= WORTH_A_MOVE * bow.shafts as f64 && 1.0 - small >= SURELY
     }
 
     /// Where bare shafts as a whole land from the references in use.
@@ -61,7 +60,11 @@ impl Judge<'_> {
     /// The expected number of shafts inside the tolerance at their best index after a common `shift`.
     fn expected_within(&self, shafts: &[&Candidate<'_>], shift: Offset) -> f64 {
         let reach = |shaft: &&Candidate<'_>| {
-            shaft.predictions.iter().map(|at| self.within_shifted(&at.miss, shift)).fold(0.0, f64::max)
+            shaft
+                .predictions
+                .iter()
+                .map(|at| self.within_shifted(&at.miss, shift))
+                .fold(0.0, f64::max)
         };
         shafts.iter().map(reach).sum()
     }
@@ -78,7 +81,7 @@ impl Judge<'_> {
                 (shift, self.expected_within(shafts, shift))
             });
             match tried.into_iter().max_by(|one, other| one.1.total_cmp(&other.1)) {
-                Some((shift, within)) if within > most => (best, most) = (shift, within),
+                Some((shift, within)) if within > most + NO_GAIN => (best, most) = (shift, within),
                 _ => step_mm /= 2.0,
             }
         }

@@ -24,10 +24,16 @@ pub struct Judge<'a> {
     pub scales: &'a Scales,
     pub posterior: &'a Posterior,
     pub roster: &'a Roster,
+    /// The lives of the bare shafts.
+    pub shafts: Vec<usize>,
     /// The lives of the references in use.
     pub references: Vec<usize>,
     /// How many times the bow was changed.
     pub bow: usize,
+    /// Whether a shot shows its lean.
+    pub leans_are_read: bool,
+    /// What the order of the next end is shuffled by.
+    pub seed: u64,
 }
 
 /// A bare shaft with what is predicted for each index it may take.
@@ -48,8 +54,9 @@ impl Candidate<'_> {
 
 impl<'a> Judge<'a> {
     /// All bare shafts, with their predictions.
-    pub fn candidates(&self, lives: &[usize]) -> Vec<Candidate<'a>> {
-        self.roster.shafts.iter().zip(lives).map(|(shaft, &life)| self.candidate(shaft, life)).collect()
+    pub fn candidates(&self) -> Vec<Candidate<'a>> {
+        let standings = self.roster.shafts.iter().zip(&self.shafts);
+        standings.map(|(shaft, &life)| self.candidate(shaft, life)).collect()
     }
 
     fn candidate(&self, standing: &'a Standing, life: usize) -> Candidate<'a> {
@@ -186,7 +193,8 @@ impl<'a> Judge<'a> {
         if candidate.standing.counted.is_empty() {
             return OpenReason::NotShot;
         }
-        self.shots_to_decide(candidate.promise()).map_or(OpenReason::CannotTell, OpenReason::MoreShots)
+        self.shots_to_decide(candidate.promise())
+            .map_or(OpenReason::CannotTell, OpenReason::MoreShots)
     }
 
     /// About how many more shots at an index would decide it, if its mean stayed where it is.
@@ -205,6 +213,9 @@ impl<'a> Judge<'a> {
 fn best(predictions: &[Prediction], now: Index) -> usize {
     let most = predictions.iter().map(|at| at.within).fold(0.0, f64::max);
     let turn = |at: &Prediction| now.turn_to(at.index).degrees().abs();
-    let near_enough = predictions.iter().enumerate().filter(|(_, at)| at.within >= most - WORTH_A_TURN);
-    near_enough.min_by(|(_, one), (_, other)| turn(one).total_cmp(&turn(other))).map_or(0, |(at, _)| at)
+    let near_enough =
+        predictions.iter().enumerate().filter(|(_, at)| at.within >= most - WORTH_A_TURN);
+    near_enough
+        .min_by(|(_, one), (_, other)| turn(one).total_cmp(&turn(other)))
+        .map_or(0, |(at, _)| at)
 }

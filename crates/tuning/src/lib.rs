@@ -1,8 +1,55 @@
-//! From shots to advice.
+//! From shots to advice: which arrow's nock to turn next, to which index, and why.
+//!
+//! The crate reads a [`History`] (how a journal was begun, and the ends, bow changes and shaft changes since)
+//! and answers with [`Advice`]. It is pure: no files, no clock, no randomness of its own; asked twice, it answers
+//! the same.
+//!
+//! # The method in ten sentences
+//! A bare shaft lands, from the fletched reference, at a common offset that belongs to the bow, plus its own centre,
+//! plus what turns with its mark once and twice a turn. The lean of its tail has the same shape, and goes with the
+//! miss by a relation that holds only roughly. All of these are unknown and normal before the first shot, with the
+//! sizes of [`Scales`]. Each end has an aim and a lean frame of its own, which are integrated out exactly. What
+//! follows is one Gaussian posterior for all shafts together. From it comes, for each shaft and each position of
+//! the mark, the mean miss with its covariance, and the probability that this mean is inside the tolerance. A shaft
+//! is kept where that probability is high and well known, retired where no position reaches it, and open otherwise.
+//! Where one common move of the bow brings clearly more shafts in than turning can, the bow comes first. The
+//! next end takes the shafts and positions that promise most right verdicts for each shot, a few shots ahead.
+//! What that is worth is priced by [`Policy`].
+//!
+//! # Limits
+//! One distance; the scales are defaults, not learned from the journal; shots are normal, so a flyer that was not
+//! called weighs in full.
+//!
+//! # Example
+//! ```
+//! use quarterturn_geometry::{Index, Millimetres, Positions};
+//! use quarterturn_tuning::{History, Policy, Setup, SimulatedArcher, Event, Step, World, advise};
+//!
+//! let setup = Setup {
+//!     shafts: vec![("1".parse()?, Index::TWELVE), ("2".parse()?, Index::TWELVE)],
+//!     references: vec!["R".parse()?],
+//!     distance: Millimetres::from_metres(18.3),
+//!     tolerance: Millimetres::new(25.0),
+//!     arrows_per_end: 3,
+//!     positions: Positions::HOURS,
+//!     bare_lighter: None,
+//! };
+//! let mut archer = SimulatedArcher::new(&setup, World::ORDINARY, 7);
+//! let mut history = History { setup, events: Vec::new() };
+//!
+//! let Step::Shoot(end) = advise(&history, &Policy::default()).step else { panic!("nothing to shoot") };
+//! assert_eq!(end[0].shaft.as_str(), "R");
+//! history.events.push(Event::End(archer.shoot(&end, "first evening")));
+//!
+//! let advice = advise(&history, &Policy::default());
+//! assert_eq!(advice.shafts.len(), 2);
+//! # Ok::<(), quarterturn_tuning::ShaftNameError>(())
+//! ```
 
 mod advice;
 mod advise;
 mod archer_group;
+mod assessment;
 mod bow_first;
 mod design;
 mod end;
@@ -11,11 +58,14 @@ mod history;
 mod judge;
 mod known_height;
 mod layout;
+mod leave;
 mod look_ahead;
 mod miss;
 mod next_end;
 mod normal_equations;
+mod normal_points;
 mod observation;
+mod pause;
 mod policy;
 mod posterior;
 mod prior;
@@ -45,5 +95,5 @@ pub use setup::{MissingMass, Setup};
 pub use shaft_name::{ShaftName, ShaftNameError};
 pub use shot::{Call, Flag, Hit, Shot};
 pub use simulated_archer::SimulatedArcher;
-pub use world::World;
 pub use verdict::{OpenReason, RetireReason, Verdict};
+pub use world::World;

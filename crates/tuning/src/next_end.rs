@@ -9,18 +9,16 @@ use crate::look_ahead::Prospect;
 use crate::{Aim, PlannedShot, Purpose, Verdict};
 
 impl Judge<'_> {
-    /// The next end, references first, the bare shafts shuffled by `seed`; `None` when nothing is worth a shot.
-    pub fn next_end(
-        &self,
-        candidates: &[(Candidate<'_>, Verdict)],
-        leans_are_read: bool,
-        seed: u64,
-    ) -> Option<Vec<PlannedShot>> {
-        let mut open: Vec<(&Candidate<'_>, Prospect)> = candidates
+    /// The next end, references first, the bare shafts shuffled; `None` when nothing is worth a shot.
+    pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
+        let mut open: Vec<(&Candidate<'_>, Prospect)> = judged
             .iter()
             .filter(|(_, verdict)| matches!(verdict, Verdict::Open(_)))
-            .filter_map(|(one, _)| Some((one, self.prospect(one, leans_are_read)?)))
-            .filter(|(_, prospect)| prospect.gain_per_shot >= self.policy.shot_cost)
+            .filter_map(|(one, _)| Some((one, self.prospect(one)?)))
+            .filter(|(one, prospect)| {
+                // Every shaft is worth a first look: it tells of the bow as well.
+                one.standing.counted.is_empty() || prospect.gain_per_shot >= self.policy.shot_cost
+            })
             .collect();
         open.sort_by(|(_, one), (_, other)| other.gain_per_shot.total_cmp(&one.gain_per_shot));
         let references = self.references_to_shoot();
@@ -28,7 +26,7 @@ impl Judge<'_> {
         if open.is_empty() {
             return None;
         }
-        open.shuffle(&mut Pcg64::seed_from_u64(seed));
+        open.shuffle(&mut Pcg64::seed_from_u64(self.seed));
         let bare = open.into_iter().map(|(one, prospect)| self.bare_shot(one, prospect));
         Some(references.into_iter().chain(bare).collect())
     }

@@ -56,19 +56,19 @@ impl NormalEquations {
             from += end.len();
             for axis in 0..2 {
                 let read = |shot: (&Observation, &f64)| hit(seen, layout, scales, shot, axis);
-                all.add_end(aim, end.iter().zip(weights).map(read).collect());
+                all.add_end(aim, &end.iter().zip(weights).map(read).collect::<Vec<_>>());
                 let read = |shot: (&Observation, &f64)| lean(seen, layout, scales, shot, axis);
-                all.add_end(frame, end.iter().zip(weights).filter_map(read).collect());
+                all.add_end(frame, &end.iter().zip(weights).filter_map(read).collect::<Vec<_>>());
             }
         }
         all
     }
 
     /// Adds one coordinate of one end, its own mean integrated out.
-    fn add_end(&mut self, end_precision: f64, readings: Vec<Reading>) {
+    fn add_end(&mut self, end_precision: f64, readings: &[Reading]) {
         let mut sum = Combination::default();
         let (mut sum_w, mut sum_wy) = (end_precision, 0.0);
-        for Reading { row, value, weight } in &readings {
+        for Reading { row, value, weight } in readings {
             self.add_outer(row, *weight);
             for &(at, factor) in &row.0 {
                 self.vector[at] += weight * factor * value;
@@ -121,7 +121,9 @@ fn hit(
     axis: usize,
 ) -> Reading {
     let (mut planar, spread_mm) = match seen.lives[shot.life].kind {
-        Kind::Bare => (design::bare_hit(layout, shot.life, shot.bow, shot.mark_rad), scales.bare_mm),
+        Kind::Bare => {
+            (design::bare_hit(layout, shot.life, shot.bow, shot.mark_rad), scales.bare_mm)
+        }
         Kind::Reference => (design::reference_hit(layout, shot.life), scales.reference_mm),
     };
     planar[axis].0.push((layout.sitting(shot.sitting) + axis, 1.0));

@@ -3,7 +3,7 @@
 use nalgebra::Vector2;
 use quarterturn_geometry::{Angle, Millimetres};
 
-use crate::{BowPart, Event, Flag, History, Hit, Shot, ShaftChange, ShaftName, known_height};
+use crate::{BowPart, Event, Flag, History, Hit, ShaftChange, ShaftName, Shot, known_height};
 
 /// A doubtful reading counts as if read so many times as coarsely.
 const DOUBTFUL_COARSER: f64 = 3.0;

@@ -26,7 +26,7 @@ impl Default for Policy {
             keep_at: 0.90,
             retire_at: 0.05,
             retire_shots: 3,
-            shot_cost: 0.01,
+            shot_cost: 0.003,
             turn_cost_shots: 0.2,
             evening_shots: 36,
         }

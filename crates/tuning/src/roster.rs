@@ -69,7 +69,8 @@ impl Roster {
         self.references.iter().filter(|standing| standing.state == ShaftState::InUse)
     }
 
-    fn read(&mut self, event: &Event) {
+    /// Reads one more event.
+    pub fn read(&mut self, event: &Event) {
         match event {
             Event::End(end) => end.shots.iter().for_each(|shot| self.see(end, shot)),
             Event::Shaft(name, change) => {

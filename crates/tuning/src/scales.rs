@@ -70,7 +70,7 @@ impl Scales {
             reference_lean_deg: 0.5,
             read_lean_deg: 0.7,
             frame_deg: 3.0,
-            common_mm: mm(50.0),
+            common_mm: mm(30.0),
             common_lean_deg: 4.0,
             centre_mm: mm(4.0),
             turning_mm: mm(10.0),

@@ -1,6 +1,6 @@
 //! An archer, a bow and a set of shafts invented from a seed, whose truth is known.
 
-use quarterturn_geometry::{Angle, Index, Lean, Millimetres, Offset, Point};
+use quarterturn_geometry::{Index, Lean, Offset, Point};
 use rand::{RngExt, SeedableRng};
 use rand_distr::{Distribution, StandardNormal};
 use rand_pcg::Pcg64;

@@ -4,6 +4,7 @@ use super::paper_point::PaperPoint;
 
 /// An upright rectangle on the sheet, mm of paper.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[expect(clippy::struct_field_names, reason = "a number carries its unit in its name")]
 pub struct PaperBox {
     /// Its left edge, mm.
     pub left_mm: f64,

@@ -13,6 +13,6 @@ pub struct PaperEllipse {
     pub semi_major_mm: f64,
     /// Half its width, mm.
     pub semi_minor_mm: f64,
-    /// Where its length points, counter-clockwise from the right as the archer sees it.
+    /// The clock angle of its length: 0 = up, clockwise as the archer sees it.
     pub orientation: Angle,
 }

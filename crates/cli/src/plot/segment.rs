@@ -18,6 +18,20 @@ impl Segment {
         self.from.distance_mm(self.to)
     }
 
+    /// What is left of it after its first `mm`.
+    pub fn after(self, mm: f64) -> Self {
+        let share = mm / self.length_mm();
+        let along = |from: f64, to: f64| from + share * (to - from);
+        let Self { from, to } = self;
+        Self { from: PaperPoint::new(along(from.x_mm, to.x_mm), along(from.y_mm, to.y_mm)), to }
+    }
+
+    /// The scalar product of the two as displacements, mm².
+    pub fn dot_mm2(self, other: Self) -> f64 {
+        (self.to.x_mm - self.from.x_mm) * (other.to.x_mm - other.from.x_mm)
+            + (self.to.y_mm - self.from.y_mm) * (other.to.y_mm - other.from.y_mm)
+    }
+
     /// Whether the two cross at an inner point of both.
     pub fn crosses(self, other: Self) -> bool {
         self.parts(other.from, other.to) && other.parts(self.from, self.to)

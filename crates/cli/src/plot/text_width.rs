@@ -1,16 +1,11 @@
 //! How much room a text takes, guessed on the safe side: the sheet is set without knowing the reader's font.
 
-/// What a font adds to the width of a text when it is bold.
-const BOLD: f64 = 1.1;
+/// What a font adds to the width of a text when it is bold, as a factor.
+pub const BOLD: f64 = 1.1;
 
 /// The width of `text` at `size_mm`, mm: at least what the widest common sans-serif font takes.
 pub fn width_mm(text: &str, size_mm: f64) -> f64 {
     text.chars().map(width_em).sum::<f64>() * size_mm
-}
-
-/// The width of `text` in bold at `size_mm`, mm.
-pub fn bold_width_mm(text: &str, size_mm: f64) -> f64 {
-    BOLD * width_mm(text, size_mm)
 }
 
 /// `text`, or its beginning and its end about "…" where it is wider than `room_mm`: names differ at either end.
@@ -47,7 +42,7 @@ pub fn wrapped(text: &str, size_mm: f64, room_mm: f64) -> Vec<String> {
     lines
 }
 
-/// Widths in em, rounded up from the widths of DejaVu Sans, which is wider than its neighbours; from memory.
+/// Widths in em, rounded up from a sans-serif font that is wider than its neighbours; from memory.
 fn width_em(c: char) -> f64 {
     match c {
         'i' | 'j' | 'l' | '.' | ',' | ':' | ';' | '\'' | '|' | '!' | ' ' => 0.34,

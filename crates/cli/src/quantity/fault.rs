@@ -33,7 +33,7 @@ pub enum QuantityFault {
         dimension: Dimension,
     },
     /// A unit that is not known.
-    #[error("'{symbol}' is not a unit of {} here", .dimension.word())]
+    #[error("\"{symbol}\" is not a unit of {} here", .dimension.word())]
     UnknownUnit {
         /// As typed.
         symbol: String,
@@ -41,7 +41,7 @@ pub enum QuantityFault {
         dimension: Dimension,
     },
     /// A unit of something else.
-    #[error("'{symbol}' is a unit of {}, not of {}", .found.word(), .expected.word())]
+    #[error("\"{symbol}\" is a unit of {}, not of {}", .found.word(), .expected.word())]
     OtherDimension {
         /// As typed here.
         symbol: &'static str,
@@ -82,10 +82,10 @@ impl Advising for QuantityFault {
                 format!("write {}", crate::wording::either(examples))
             }
             Self::UnknownUnit { symbol, dimension } => match Unit::typed_here(symbol) {
-                Some(symbol) => format!("write it '{symbol}'"),
+                Some(symbol) => format!("write it \"{symbol}\""),
                 None => suggestion::closest(symbol, Unit::symbols(*dimension)).map_or_else(
                     || format!("use {}", dimension.choices()),
-                    |symbol| format!("did you mean '{symbol}'?"),
+                    |symbol| format!("did you mean \"{symbol}\"?"),
                 ),
             },
             Self::OtherDimension { expected, .. } => format!("use {}", expected.choices()),

@@ -17,16 +17,17 @@ pub struct LeadingNumber {
 
 /// Reads `[+-]digits[.digits]` after leading blanks; no exponents, no names such as "infinity".
 pub fn leading_number(text: &str) -> Result<LeadingNumber, Located<QuantityFault>> {
-    let start = text.len() - text.trim_start().len();
-    let sign = usize::from(text[start..].starts_with(['+', '-']));
-    let digits = start + sign;
-    let end = digits + number_length(&text[digits..]);
-    let written = &text[start..end];
+    let trimmed = text.trim_start();
+    let start = text.len() - trimmed.len();
+    let unsigned = trimmed.strip_prefix(['+', '-']).unwrap_or(trimmed);
+    let end = text.len() - unsigned.len() + number_length(unsigned);
+    let (written, rest) = text.split_at(end);
+    let written = written.trim_start();
     let found = |fault, span| Err(Located::new(fault, span));
     if !written.contains(|c: char| c.is_ascii_digit()) {
         return found(QuantityFault::NotANumber, start..text.trim_end().len().max(start));
     }
-    match text[end..].chars().next() {
+    match rest.chars().next() {
         Some('.') => return found(QuantityFault::SecondPoint, end..end + 1),
         Some(',') => return found(QuantityFault::decimal_comma(text.trim()), end..end + 1),
         _ => {}
@@ -43,10 +44,8 @@ pub fn leading_number(text: &str) -> Result<LeadingNumber, Located<QuantityFault
 
 /// The bytes of the digits, the point and the digits after it.
 fn number_length(text: &str) -> usize {
-    let digits = |from: &str| from.bytes().take_while(u8::is_ascii_digit).count();
-    let whole = digits(text);
-    match text[whole..].strip_prefix('.') {
-        Some(fraction) => whole + 1 + digits(fraction),
-        None => whole,
-    }
+    let after_digits = |from: &str| from.trim_start_matches(|c: char| c.is_ascii_digit()).len();
+    let rest = text.trim_start_matches(|c: char| c.is_ascii_digit());
+    let left = rest.strip_prefix('.').map_or(rest.len(), after_digits);
+    text.len() - left
 }

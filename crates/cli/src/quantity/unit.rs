@@ -66,6 +66,8 @@ impl Unit {
     pub const CENTIMETRE: &'static Self = &UNITS[1];
     /// Inches.
     pub const INCH: &'static Self = &UNITS[2];
+    /// Yards.
+    pub const YARD: &'static Self = &UNITS[4];
     /// Degrees.
     pub const DEGREE: &'static Self = &UNITS[6];
 

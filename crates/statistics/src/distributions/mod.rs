@@ -1,3 +1,22 @@
-//! The distributions that this crate needs, one file each.
+//! The distributions that this crate needs, one file each: arguments guarded once, in the constructors.
+//!
+//! | distribution | offers | accuracy |
+//! |---|---|---|
+//! | [`normal`] | cdf, between, quantile | 1e-13 relative |
+//! | [`ChiSquared`] | cdf, upper tail, quantile | 1e-10 absolute, quantile 1e-10 relative |
+//! | [`StudentT`] | cdf, upper tail, quantile | 1e-10 absolute, quantile 1e-9 relative |
+//! | [`NoncentralChiSquared`] | cdf | 1e-10 absolute |
 
+mod chi_squared;
+mod error;
+mod gamma_ratio;
+mod inversion;
+mod noncentral_chi_squared;
 pub mod normal;
+mod student_t;
+
+pub use chi_squared::ChiSquared;
+pub use error::DistributionError;
+pub(crate) use gamma_ratio::root_mean_shortfall;
+pub use noncentral_chi_squared::NoncentralChiSquared;
+pub use student_t::StudentT;

@@ -1,0 +1,16 @@
+//! `demo`: a whole tuning with an invented dozen.
+
+use std::path::PathBuf;
+
+use clap::Args;
+
+/// What can be typed after `demo`.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+        quarterturn demo\n  \
+        quarterturn demo my-first-dozen")]
+pub struct DemoArgs {
+    /// The folder to make; it must not exist yet
+    #[arg(default_value = "quarterturn-demo")]
+    pub folder: PathBuf,
+}

@@ -1,0 +1,76 @@
+//! What can be typed, and the help for it; nothing is settled here.
+
+mod bow;
+mod demo;
+mod end;
+mod new;
+mod next;
+mod plot;
+mod shaft;
+mod show;
+mod undo;
+mod word_value;
+
+use clap::{Parser, Subcommand};
+
+pub use bow::BowArgs;
+pub use demo::DemoArgs;
+pub use end::EndArgs;
+pub use new::NewArgs;
+pub use next::NextArgs;
+pub use plot::PlotArgs;
+pub use shaft::ShaftArgs;
+pub use show::ShowArgs;
+pub use undo::UndoArgs;
+
+/// The whole command line.
+#[derive(Debug, Parser)]
+#[command(
+    name = "quarterturn",
+    version,
+    about = "Which arrow's nock to turn next, to which index, and why",
+    long_about = "Shoot a dozen bare shafts beside a fletched arrow you trust, enter where they hit and \
+        how they lean, and be told what to shoot next: which shaft, with its mark where, and why. \
+        Everything is kept in one journal, a text file that is only ever added to.\n\n\
+        Sides are as you see them facing the target. A mark at 12 o'clock is straight up on the string.",
+    after_help = "Examples:\n  \
+        quarterturn demo\n  \
+        quarterturn new dozen.journal --shafts 1-12 --reference R --distance 18.3m --tolerance 25mm\n  \
+        quarterturn next dozen.journal\n\n\
+        Exit codes:\n  \
+        0    done, also where the answer is that nothing can be said yet\n  \
+        2    the command was not understood\n  \
+        3    what was entered, or the journal, is not right\n  \
+        4    another program is writing to the journal\n  \
+        5    a file could not be read or written",
+    subcommand_required = true,
+    arg_required_else_help = true
+)]
+pub struct Args {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Begin a journal for a set of shafts
+    New(NewArgs),
+    /// Enter an end: where each arrow hit and how it leaned
+    End(EndArgs),
+    /// What to shoot or do now, and why
+    Next(NextArgs),
+    /// Every shaft: its miss, its verdict and the reason
+    Show(ShowArgs),
+    /// Draw the target as you see it, as an SVG picture
+    Plot(PlotArgs),
+    /// Record that the bow was changed here, or stays as it is
+    Bow(BowArgs),
+    /// Record what became of a shaft or a reference
+    Shaft(ShaftArgs),
+    /// Take back the last entry, of whatever kind
+    Undo(UndoArgs),
+    /// Play a whole tuning with an invented dozen
+    Demo(DemoArgs),
+}

@@ -1,0 +1,83 @@
+//! `new`: begin a journal.
+
+use std::path::PathBuf;
+
+use clap::Args;
+use quarterturn_journal::FaceUnit;
+
+use super::word_value::word;
+
+/// What can be typed after `new`.
+#[derive(Args, Debug)]
+#[command(
+    after_help = "Examples:\n  \
+        quarterturn new dozen.journal --shafts 1-12 --reference R --distance 18.3m --tolerance 25mm\n  \
+        quarterturn new old.journal --shafts 1,2,5-8,A --reference R,S --distance 20yd \\\n      \
+        --tolerance 1in --units in --index 1=30,7=180 --bare-lighter 20gr"
+)]
+pub struct NewArgs {
+    /// The file to begin; it must not exist yet
+    pub journal: PathBuf,
+
+    /// The bare shafts by the numbers or names painted on them: 1-12 or 1,2,5-8,A
+    #[arg(long, value_name = "LIST")]
+    pub shafts: String,
+
+    /// The fletched arrow that is trusted, or several: R or R,S
+    #[arg(long, value_name = "LIST")]
+    pub reference: String,
+
+    /// From you to the face, with its unit: 18.3m, 20yd
+    #[arg(long, value_name = "LENGTH")]
+    pub distance: String,
+
+    /// How far from the reference a shaft may land: 25mm, 1in
+    #[arg(long, value_name = "LENGTH")]
+    pub tolerance: String,
+
+    /// The unit you read the face in and are answered in [default: mm]
+    #[arg(long, value_name = "UNIT", value_parser = word::<FaceUnit>())]
+    pub units: Option<FaceUnit>,
+
+    /// Where marks stand now, in degrees clockwise from 12 o'clock: 1=30,7=180 [default: all at 0]
+    #[arg(long, value_name = "LIST")]
+    pub index: Option<String>,
+
+    /// How many arrows you shoot before walking up, references included
+    #[arg(long, value_name = "COUNT", default_value_t = 4)]
+    pub arrows_per_end: usize,
+
+    /// How many evenly spaced places a mark may take, the first at 12 o'clock; 12 are the hours
+    #[arg(long, value_name = "COUNT", default_value_t = 12)]
+    pub positions: u16,
+
+    /// How much lighter a bare shaft is than the reference, where the vanes' mass was not made up: 20gr
+    #[arg(long, value_name = "MASS")]
+    pub bare_lighter: Option<String>,
+
+    /// The mass of the fletched arrow, used only with --bare-lighter [default: 400gr, common practice
+    /// for a compound bow]
+    #[arg(long, value_name = "MASS", requires = "bare_lighter")]
+    pub arrow_mass: Option<String>,
+
+    /// The speed of the fletched arrow, used only with --bare-lighter [default: 82m/s, common practice
+    /// for a compound bow]
+    #[arg(long, value_name = "SPEED", requires = "bare_lighter")]
+    pub arrow_speed: Option<String>,
+
+    /// The bow, in your own words
+    #[arg(long, value_name = "TEXT")]
+    pub bow: Option<String>,
+
+    /// Release aid, tab or glove, in your own words
+    #[arg(long, value_name = "TEXT")]
+    pub release: Option<String>,
+
+    /// The hand that draws, in your own words
+    #[arg(long, value_name = "TEXT")]
+    pub hand: Option<String>,
+
+    /// Answer as JSON: what was recorded
+    #[arg(long)]
+    pub json: bool,
+}

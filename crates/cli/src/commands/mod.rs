@@ -1,0 +1,30 @@
+//! The commands, one a file: each loads, asks for advice and shows.
+
+mod bow;
+mod demo;
+mod end;
+mod new;
+mod next;
+mod plot;
+mod shaft;
+mod show;
+mod undo;
+
+use crate::answer::Answer;
+use crate::args::Command;
+use crate::failure::Failure;
+
+/// Runs a command.
+pub fn run(command: Command) -> Result<Answer, Failure> {
+    match command {
+        Command::New(args) => new::run(&args),
+        Command::End(args) => end::run(&args),
+        Command::Next(args) => next::run(&args),
+        Command::Show(args) => show::run(&args),
+        Command::Plot(args) => plot::run(&args),
+        Command::Bow(args) => bow::run(&args),
+        Command::Shaft(args) => shaft::run(&args),
+        Command::Undo(args) => undo::run(&args),
+        Command::Demo(args) => demo::run(&args),
+    }
+}

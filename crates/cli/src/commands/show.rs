@@ -1,0 +1,16 @@
+//! `show`: how every shaft stands.
+
+use crate::answer::Answer;
+use crate::args::ShowArgs;
+use crate::failure::Failure;
+use crate::opened::Opened;
+use crate::{json, screens};
+
+/// Shows every shaft; the journal is only read.
+pub fn run(args: &ShowArgs) -> Result<Answer, Failure> {
+    let opened = Opened::at(&args.journal)?;
+    let advice = opened.advice();
+    let text =
+        if args.json { json::show(&opened, &advice)? } else { screens::show(&opened, &advice) };
+    Ok(Answer::new(text).noticing(opened.notices()))
+}

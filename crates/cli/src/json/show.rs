@@ -1,0 +1,87 @@
+//! The answer of `show`.
+
+use quarterturn_journal::Word;
+use quarterturn_tuning::{Advice, ShaftReport, Standing};
+use serde::Serialize;
+
+use super::archer_answer::ArcherAnswer;
+use super::bow_answer::BowAnswer;
+use super::shaft_answer::{PositionAnswer, ShaftAnswer};
+use crate::failure::Failure;
+use crate::opened::Opened;
+use crate::wording::{self, Ruler};
+
+#[derive(Serialize)]
+struct ShowAnswer<'a> {
+    schema: &'static str,
+    units: &'static str,
+    distance_m: f64,
+    tolerance_mm: f64,
+    positions: u16,
+    arrows_per_end: usize,
+    evenings: Vec<&'a str>,
+    references: Vec<ReferenceAnswer<'a>>,
+    shafts: Vec<ShaftShown<'a>>,
+    bow: BowAnswer,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    archer: Option<ArcherAnswer>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pause: Option<String>,
+}
+
+#[derive(Serialize)]
+struct ReferenceAnswer<'a> {
+    shaft: &'a str,
+    state: &'static str,
+    shots_total: usize,
+    shots_left_out: usize,
+}
+
+#[derive(Serialize)]
+struct ShaftShown<'a> {
+    #[serde(flatten)]
+    known: ShaftAnswer<'a>,
+    state: &'static str,
+    at_positions: Vec<PositionAnswer>,
+}
+
+/// How everything stands, as JSON.
+pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
+    let (state, ruler) = (opened.journal.state(), opened.ruler());
+    let (setup, roster) = (&state.history().setup, state.roster());
+    super::line(&ShowAnswer {
+        schema: "quarterturn.show/1",
+        units: state.unit().word(),
+        distance_m: setup.distance.metres(),
+        tolerance_mm: setup.tolerance.mm(),
+        positions: setup.positions.count(),
+        arrows_per_end: setup.arrows_per_end,
+        evenings: state.evenings(),
+        references: roster.references.iter().map(ReferenceAnswer::from).collect(),
+        shafts: advice.shafts.iter().map(|report| ShaftShown::new(report, ruler)).collect(),
+        bow: BowAnswer::from(&advice.bow),
+        archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
+        pause: advice.pause.map(wording::pause),
+    })
+}
+
+impl<'a> From<&'a Standing> for ReferenceAnswer<'a> {
+    fn from(standing: &'a Standing) -> Self {
+        Self {
+            shaft: standing.name.as_str(),
+            state: standing.state.word(),
+            shots_total: standing.counted.len(),
+            shots_left_out: standing.left_out,
+        }
+    }
+}
+
+impl<'a> ShaftShown<'a> {
+    fn new(report: &'a ShaftReport, ruler: Ruler) -> Self {
+        Self {
+            known: ShaftAnswer::new(report, ruler),
+            state: report.state.word(),
+            at_positions: report.positions.iter().map(PositionAnswer::from).collect(),
+        }
+    }
+}

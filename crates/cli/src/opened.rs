@@ -1,0 +1,55 @@
+//! An open journal, with what every command asks of it.
+
+use std::path::{Path, PathBuf};
+
+use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
+use quarterturn_tuning::{Advice, Policy, advise};
+
+use crate::clock;
+use crate::failure::Failure;
+use crate::quantity::Unit;
+use crate::wording::Ruler;
+
+/// A journal and where it is.
+pub struct Opened {
+    /// The journal.
+    pub journal: Journal,
+    /// Its file.
+    pub path: PathBuf,
+}
+
+impl Opened {
+    /// Opens the journal `path`.
+    pub fn at(path: &Path) -> Result<Self, Failure> {
+        Ok(Self { journal: Journal::open(path)?, path: path.to_owned() })
+    }
+
+    /// Adds an entry, stamped now.
+    pub fn append(&mut self, entry: Entry) -> Result<Confirmed, Failure> {
+        Ok(self.journal.append(entry, &clock::stamp()?)?)
+    }
+
+    /// What the journal says now.
+    pub fn advice(&self) -> Advice {
+        advise(self.journal.state().history(), &Policy::default())
+    }
+
+    /// Says lengths in the unit that the journal's owner likes.
+    pub fn ruler(&self) -> Ruler {
+        Ruler::new(unit(self.journal.state().unit()))
+    }
+
+    /// What has to be said about the file itself.
+    pub fn notices(&self) -> Option<String> {
+        self.journal.torn().map(|torn| format!("{}: {torn}", self.path.display()))
+    }
+}
+
+/// The unit in which a face is read.
+pub const fn unit(unit: FaceUnit) -> &'static Unit {
+    match unit {
+        FaceUnit::Millimetres => Unit::MILLIMETRE,
+        FaceUnit::Centimetres => Unit::CENTIMETRE,
+        FaceUnit::Inches => Unit::INCH,
+    }
+}

@@ -1,0 +1,60 @@
+//! What a journal refuses, as a person is told.
+
+use std::ops::Range;
+
+use quarterturn_journal::{Fault, JournalError, What};
+use quarterturn_tuning::ShaftName;
+
+use crate::failure::{Failure, Kind, Marked};
+use crate::suggestion;
+
+/// What is said above an end in which something is wrong.
+pub const END_NOT_RECORDED: &str = "the end was not recorded";
+
+impl From<JournalError> for Failure {
+    fn from(error: JournalError) -> Self {
+        let kind = match &error {
+            JournalError::Refused { .. }
+            | JournalError::Damaged { .. }
+            | JournalError::NotBegun { .. }
+            | JournalError::NothingToUndo { .. } => Kind::Data,
+            JournalError::Busy { .. } => Kind::Busy,
+            _ => Kind::InputOutput,
+        };
+        match &error {
+            JournalError::Refused { faults } => {
+                let said: Vec<String> = faults.iter().map(|fault| fault.what.to_string()).collect();
+                Self::new(kind, said.join("; ")).hinting(hints(faults))
+            }
+            _ => Self::new(kind, error.to_string()).hinting(error.way_on()),
+        }
+    }
+}
+
+/// An end that was not recorded: each fault where it stands in `marked`.
+pub fn end_not_recorded(
+    faults: &[Fault],
+    marked: Marked,
+    span: impl Fn(&Fault) -> Range<usize>,
+) -> Failure {
+    let marked = faults
+        .iter()
+        .fold(marked, |marked, fault| marked.wrong(span(fault), fault.what.to_string()));
+    Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting(hints(faults))
+}
+
+/// The ways on of all faults: the word that was perhaps meant before the words that there are.
+pub fn hints(faults: &[Fault]) -> Vec<String> {
+    faults.iter().flat_map(|fault| meant(&fault.what).into_iter().chain(fault.way_on())).collect()
+}
+
+fn meant(what: &What) -> Option<String> {
+    let meant = match what {
+        What::UnknownShaft { name, known } => {
+            suggestion::closest(name, known.iter().map(ShaftName::as_str))
+        }
+        What::UnknownWord { word, known } => suggestion::closest(word, known.iter().copied()),
+        _ => None,
+    };
+    meant.map(|meant| format!("did you mean \"{meant}\"?"))
+}

@@ -1,0 +1,62 @@
+//! The only place that prints: the answer on standard output, everything else on standard error.
+
+use std::io::{self, ErrorKind, IsTerminal, Write};
+use std::process::ExitCode;
+
+use crate::answer::Answer;
+use crate::caret::{Paint, drawn};
+use crate::failure::{Failure, Kind};
+use crate::wording::visible;
+
+/// Prints what a command answered, and says how the program ends.
+pub fn outcome(outcome: Result<Answer, Failure>) -> ExitCode {
+    let printed = outcome.and_then(|answer| {
+        answer.notices.iter().for_each(|notice| aside(&format!("note: {}", visible(notice))));
+        print(&answer.text)
+    });
+    match printed {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(failure) => {
+            aside(&drawn(&failure, paint()));
+            failure.kind.into()
+        }
+    }
+}
+
+/// Prints the help that was asked for, or what was not understood.
+pub fn unparsed(error: &clap::Error) -> ExitCode {
+    // Nobody is left to tell where even this cannot be printed.
+    let _ = error.print();
+    if error.use_stderr() { Kind::Usage.into() } else { ExitCode::SUCCESS }
+}
+
+/// Lets a fault of the program itself be told in plain words.
+pub fn tell_panics_plainly() {
+    std::panic::set_hook(Box::new(|panic| {
+        aside("error: this is a fault of the program, not yours; the journal is as it was last confirmed");
+        aside(&format!("please report it with what you typed and this line: {panic}"));
+    }));
+}
+
+/// Prints the answer; a reader that has gone away has seen enough.
+fn print(text: &str) -> Result<(), Failure> {
+    let mut output = io::stdout().lock();
+    match output.write_all(text.as_bytes()).and_then(|()| output.flush()) {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
+            Err(Failure::new(Kind::InputOutput, format!("could not print the answer: {error}")))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// A line on standard error; nobody is left to tell where it cannot be written.
+fn aside(line: &str) {
+    let _ = writeln!(io::stderr(), "{line}");
+}
+
+/// Colour only for a terminal, and not where NO_COLOR asks for none.
+fn paint() -> Paint {
+    let asked_for_none = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
+    let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
+    if io::stderr().is_terminal() && !asked_for_none && !dumb { Paint::Coloured } else { Paint::Plain }
+}

@@ -1,0 +1,13 @@
+//! What each command puts on a person's screen: at most 80 columns, the next step last.
+
+mod begun;
+mod next;
+mod recorded;
+mod recorded_end;
+mod show;
+
+pub use begun::begun;
+pub use next::next;
+pub use recorded::{recorded_bow, recorded_shaft, torn_kept, undone};
+pub use recorded_end::recorded_end;
+pub use show::show;

@@ -1,0 +1,98 @@
+//! The screen of `next`.
+
+use quarterturn_geometry::Index;
+use quarterturn_tuning::{Advice, PlannedShot, Purpose, Step};
+
+use crate::opened::Opened;
+use crate::wording::{
+    self, Table, WHAT_A_TURN_BUYS, command, instruction, mark, paragraph, purpose, turn,
+};
+
+/// How the bow is moved without preaching which way.
+const TRIAL_MOVE: &str = "Make one small trial move of one part and note it: the ends before and after \
+    tell what it did. If the bow is to stay as it is, say so.";
+
+/// What to do now, and why.
+pub fn next(opened: &Opened, advice: &Advice) -> String {
+    let mut blocks = vec![paragraph("", &wording::why(advice, opened.ruler()))];
+    match &advice.step {
+        Step::Shoot(shots) => blocks.extend(end(shots, advice)),
+        Step::MoveBow => blocks.push(paragraph("", TRIAL_MOVE)),
+        Step::Finished(_) => {}
+    }
+    blocks.extend(advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))));
+    blocks.push(what_then(opened, &advice.step));
+    blocks.join("\n\n") + "\n"
+}
+
+/// The end to shoot: the order, the turns, what it should settle.
+fn end(shots: &[PlannedShot], advice: &Advice) -> Vec<String> {
+    let turns: Vec<String> = shots.iter().filter_map(turned).collect();
+    let mut closing: Vec<String> = wording::settles(advice).into_iter().collect();
+    closing.push("One arrow to a spot.".to_owned());
+    let mut blocks = vec![order(shots)];
+    if !turns.is_empty() {
+        blocks.push(format!("Turn first:\n{}", turns.join("\n")));
+        closing.push(WHAT_A_TURN_BUYS.to_owned());
+    }
+    blocks.push(paragraph("", &closing.join(" ")));
+    blocks
+}
+
+fn order(shots: &[PlannedShot]) -> String {
+    let mut table = Table::new(["shot", "shaft", "mark at", "what for"]);
+    for (shot, number) in shots.iter().zip(1..) {
+        let mark = index(shot).map_or_else(|| "-".to_owned(), mark);
+        let what_for = purpose(shot.purpose).to_owned();
+        table.row([format!("{number:>4}"), shot.shaft.to_string(), mark, what_for]);
+    }
+    table.lines().map(|line| format!("  {line}")).collect::<Vec<_>>().join("\n")
+}
+
+/// "  7: mark to 3 o'clock, three hours clockwise from where it is", where the mark has to move.
+fn turned(shot: &PlannedShot) -> Option<String> {
+    match shot.purpose {
+        Purpose::Bare { index, from, .. } if turn(from, index).is_some() => {
+            Some(format!("  {}: {}", shot.shaft, instruction(from, index)))
+        }
+        _ => None,
+    }
+}
+
+fn index(shot: &PlannedShot) -> Option<Index> {
+    match shot.purpose {
+        Purpose::Reference => None,
+        Purpose::Bare { index, .. } => Some(index),
+    }
+}
+
+/// What to type when it is done.
+fn what_then(opened: &Opened, step: &Step) -> String {
+    let command = |word| command(word, &opened.path);
+    match step {
+        Step::Shoot(shots) => {
+            let groups: Vec<String> = shots.iter().map(group).collect();
+            format!("Then: {} \"{}\"", command("end"), groups.join(", "))
+        }
+        Step::MoveBow => {
+            let bow = command("bow");
+            format!("Then: {bow} --note TEXT --part rest --move-mm X,Y\n  or: {bow} --leave TEXT")
+        }
+        Step::Finished(_) => format!("See: {}", command("show")),
+    }
+}
+
+/// "7 i3 ...": the shot as it will be typed, its mark where that moves.
+fn group(shot: &PlannedShot) -> String {
+    match shot.purpose {
+        Purpose::Bare { index, from, .. } if turn(from, index).is_some() => {
+            let hours = index.hours();
+            let hours = if hours < 1.0 { hours + 12.0 } else { hours };
+            let whole = (hours * 2.0).fract() == 0.0;
+            let typed =
+                if whole { hours.to_string() } else { format!("{}deg", index.degrees()) };
+            format!("{} i{typed} ...", shot.shaft)
+        }
+        _ => format!("{} ...", shot.shaft),
+    }
+}

@@ -1,0 +1,115 @@
+//! The screen of `show`.
+
+use quarterturn_geometry::Millimetres;
+use quarterturn_tuning::{Advice, Miss, ShaftReport, Spread};
+
+use crate::opened::Opened;
+use crate::wording::{
+    self, Ruler, Table, all, command, count, mark, paragraph, percent_short, reason, verdict,
+};
+
+/// What the columns of the table mean.
+const COLUMNS: &str = "The miss is from the reference, with the mark there; the truth lies within the ± \
+    about two times in three. Shots: those at this mark of all that count.";
+
+/// Every shaft, the bow and the archer.
+pub fn show(opened: &Opened, advice: &Advice) -> String {
+    let ruler = opened.ruler();
+    let mut blocks = vec![
+        heading(opened),
+        shafts(&advice.shafts, ruler),
+        paragraph("", COLUMNS),
+        paragraph("", &bow(advice, ruler)),
+        paragraph("", &archer(advice, ruler)),
+    ];
+    blocks.extend(advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))));
+    blocks.push(format!("Then: {}", command("next", &opened.path)));
+    blocks.join("\n\n") + "\n"
+}
+
+fn heading(opened: &Opened) -> String {
+    let state = opened.journal.state();
+    let (setup, ruler) = (&state.history().setup, opened.ruler());
+    let heading = format!(
+        "{} beside {} at {}, tolerance {}; {}.",
+        count(setup.shafts.len(), "shaft"),
+        all(&setup.references),
+        ruler.distance(setup.distance),
+        ruler.read(setup.tolerance),
+        count(state.evenings().len(), "evening"),
+    );
+    paragraph("", &heading)
+}
+
+/// Each shaft in two lines: what is known, and the reason of its verdict.
+fn shafts(reports: &[ShaftReport], ruler: Ruler) -> String {
+    let miss = format!("miss there ({})", ruler.unit().symbol);
+    let mut table = Table::new(["shaft", "verdict", "mark at", &miss, "inside", "shots"]);
+    for report in reports {
+        table.row([
+            report.shaft.to_string(),
+            verdict(report.verdict).to_owned(),
+            mark(report.index),
+            miss_and_error(&report.miss, ruler),
+            format!("{:>6}", percent_short(report.within)),
+            format!("{} of {}", report.shots_here, report.shots_total),
+        ]);
+    }
+    let mut lines = table.lines();
+    let mut shown: Vec<String> = lines.next().into_iter().collect();
+    for (line, report) in lines.zip(reports) {
+        shown.push(line);
+        shown.push(paragraph("       ", &why(report, ruler)));
+    }
+    shown.join("\n")
+}
+
+fn why(report: &ShaftReport, ruler: Ruler) -> String {
+    let reason = reason(report, ruler);
+    match report.shots_left_out {
+        0 => reason,
+        shots => format!("{reason}; {} left out", count(shots, "shot")),
+    }
+}
+
+/// "12 ± 6 right, 3 ± 6 low".
+fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
+    let cov = &miss.covariance_mm2;
+    let side = |mm: f64, variance_mm2: f64, positive, negative| {
+        let say = |mm| ruler.estimate_bare(Millimetres::new(mm));
+        let side = if mm < 0.0 { negative } else { positive };
+        format!("{} ± {} {side}", say(mm.abs()), say(variance_mm2.sqrt()))
+    };
+    let across = side(miss.mean.x_mm, cov.m11, "right", "left");
+    let up = side(miss.mean.y_mm, cov.m22, "high", "low");
+    format!("{across}, {up}")
+}
+
+fn bow(advice: &Advice, ruler: Ruler) -> String {
+    let bow = &advice.bow;
+    format!(
+        "Common offset: bare shafts as a whole land {} the reference ({} {}). As the bow stands \
+         about {:.0} of {} come inside the tolerance at their best mark.",
+        ruler.miss_of(bow.offset.mean),
+        miss_and_error(&bow.offset, ruler),
+        ruler.unit().symbol,
+        bow.expected_within_now,
+        bow.shafts
+    )
+}
+
+fn archer(advice: &Advice, ruler: Ruler) -> String {
+    let Some(Spread { per_axis, interval, degrees_of_freedom }) = advice.archer.spread else {
+        return "Your own group: not known before a shaft was shot twice at one mark.".to_owned();
+    };
+    let [lower, upper] = [interval.lower, interval.upper].map(Millimetres::new);
+    format!(
+        "Your own group: bare shots of one shaft at one mark spread {} either way in each direction \
+         ({:.0} % sure: {} to {}; {}).",
+        ruler.estimate(per_axis),
+        interval.level * 100.0,
+        ruler.estimate_bare(lower),
+        ruler.estimate(upper),
+        count(degrees_of_freedom, "degree") + " of freedom"
+    )
+}

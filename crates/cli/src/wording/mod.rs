@@ -1,0 +1,35 @@
+//! What people read: typed values become sentences here and nowhere else.
+
+mod cautions;
+mod clock;
+mod count;
+mod list;
+mod paragraph;
+mod pause;
+mod percent;
+mod reason;
+mod ruler;
+mod shell;
+mod table;
+mod tail;
+mod tally;
+mod turn_buys;
+mod visible;
+mod why;
+
+pub use cautions::BEFORE_THE_FIRST_BARE_SHOT;
+pub use clock::{instruction, mark, turn};
+pub use count::count;
+pub use list::{all, either};
+pub use paragraph::paragraph;
+pub use pause::pause;
+pub use percent::{percent, percent_short};
+pub use reason::{reason, verdict};
+pub use ruler::Ruler;
+pub use shell::command;
+pub use table::Table;
+pub use tail::tail;
+pub use tally::tally;
+pub use turn_buys::WHAT_A_TURN_BUYS;
+pub use visible::visible;
+pub use why::{purpose, settles, why};

@@ -1,0 +1,66 @@
+//! Why a shaft has its verdict.
+
+use quarterturn_tuning::{OpenReason, RetireReason, ShaftReport, Verdict};
+
+use super::{Ruler, count, mark, percent};
+
+/// The verdict in a word.
+pub const fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Keep => "keep",
+        Verdict::Open(_) => "open",
+        Verdict::Retire(_) => "retire",
+    }
+}
+
+/// The reason of a verdict: a phrase without a full stop.
+pub fn reason(report: &ShaftReport, ruler: Ruler) -> String {
+    match report.verdict {
+        Verdict::Keep => kept(report),
+        Verdict::Open(reason) => open(reason, report),
+        Verdict::Retire(reason) => retired(reason, report, ruler),
+    }
+}
+
+fn kept(report: &ShaftReport) -> String {
+    let elsewhere = report.shots_total - report.shots_here.min(report.shots_total);
+    let here = format!("{} at {}", count(report.shots_here, "shot"), mark(report.index));
+    let within = percent(report.within);
+    match elsewhere {
+        0 => format!("{within} sure to be inside, from {here}"),
+        _ => format!("{within} sure to be inside, from {here} and {elsewhere} elsewhere"),
+    }
+}
+
+fn open(reason: OpenReason, report: &ShaftReport) -> String {
+    let mark = mark(report.index);
+    match reason {
+        OpenReason::NotShot => "not shot yet".to_owned(),
+        OpenReason::MoreShots(1) => format!("one more shot at {mark} decides it, as likely as not"),
+        OpenReason::MoreShots(shots) => format!("about {shots} more shots at {mark} would decide it"),
+        OpenReason::NotWorthMore(shots) => {
+            format!("not worth more shots: about {shots} more at {mark} would decide it")
+        }
+        OpenReason::CannotTell => {
+            "not worth more shots: this group at this distance cannot decide it".to_owned()
+        }
+        OpenReason::NoReference => "no fletched reference is left to measure it from".to_owned(),
+    }
+}
+
+fn retired(reason: RetireReason, report: &ShaftReport, ruler: Ruler) -> String {
+    let best = || {
+        let miss = ruler.miss_of(report.miss.mean);
+        format!("at {}, its best mark, it still lands {miss} the reference", mark(report.index))
+    };
+    match reason {
+        RetireReason::CircleTooBig => format!("circle too big: {}", best()),
+        RetireReason::CentreOff => format!("centre off: {}", best()),
+        RetireReason::DoesNotRepeat => {
+            "does not repeat: it scatters more than the archer does; flex and inspect it first".into()
+        }
+        RetireReason::SetAside => "set aside: laid by until it is readmitted".to_owned(),
+        RetireReason::Lost => "lost: it was not found".to_owned(),
+        RetireReason::Broken => "broken: not to be shot until it is repaired".to_owned(),
+    }
+}

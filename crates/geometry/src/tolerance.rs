@@ -1,0 +1,27 @@
+//! Every tolerance of this crate's checks, with its reason.
+
+/// A few operations on doubles, each right to 1.1e-16 of its value; relative.
+pub(crate) const ROUNDING: f64 = 4e-15;
+
+/// The clock angle of an axis, radians: `eigh` is right to a few roundings of the larger variance
+/// divided by the difference of the two, here at least a third of the larger.
+pub(crate) const AXIS_RADIANS: f64 = 1e-14;
+
+/// How far outside its Mahalanobis radius a point of the boundary may lie: the inverse of the
+/// matrix used to measure it loses as many digits as the ratio of its variances has, here at most
+/// four; relative.
+pub(crate) const MAHALANOBIS: f64 = 1e-11;
+
+/// A value printed with two decimals: half a unit of the last.
+pub(crate) const TWO_DECIMALS: f64 = 0.005;
+
+/// Adding the squares of the parts of a lean instead of those of their sines, up to 15 degrees; in
+/// degrees.
+pub(crate) const SMALL_LEAN_DEG: f64 = 0.1;
+
+/// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.
+#[track_caller]
+pub(crate) fn assert_within(actual: f64, expected: f64, allowed: f64) {
+    let apart = (actual - expected).abs();
+    assert!(apart <= allowed, "{actual:e} is {apart:e} from {expected:e}, allowed {allowed:e}");
+}

@@ -1,0 +1,11 @@
+//! What an entry does to what the journal says.
+
+use quarterturn_tuning::Event;
+
+/// The effect of one entry.
+pub(crate) enum Effect {
+    /// It adds an event.
+    Adds(Event),
+    /// It takes the last event back.
+    TakesBack,
+}

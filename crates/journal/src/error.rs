@@ -1,0 +1,122 @@
+//! The ways in which work with a journal can fail, in a person's words.
+
+use std::io;
+use std::path::{Path, PathBuf};
+
+use thiserror::Error;
+
+use crate::{Damage, Fault};
+
+/// Why something could not be done with a journal; the journal is as it was, unless the variant says otherwise.
+#[derive(Debug, Error)]
+#[non_exhaustive]
+pub enum JournalError {
+    /// There is no such file.
+    #[error("there is no journal {}", path.display())]
+    Missing {
+        /// Where it was looked for.
+        path: PathBuf,
+    },
+    /// A journal is never begun over a file.
+    #[error("{} exists already and is not overwritten", path.display())]
+    Exists {
+        /// The file.
+        path: PathBuf,
+    },
+    /// The file holds no whole record.
+    #[error("{} holds no whole record", path.display())]
+    NotBegun {
+        /// The file.
+        path: PathBuf,
+    },
+    /// A line is damaged; nothing after it can be trusted.
+    #[error("{}, line {line}: {damage}", path.display())]
+    Damaged {
+        /// The journal.
+        path: PathBuf,
+        /// The line, the first being 1.
+        line: u64,
+        /// What is wrong with it.
+        damage: Damage,
+    },
+    /// The entry is wrong.
+    #[error("{}", list(faults))]
+    Refused {
+        /// Everything that was found wrong; never empty.
+        faults: Vec<Fault>,
+    },
+    /// No entry stands that could be taken back.
+    #[error("there is nothing to take back in {}", path.display())]
+    NothingToUndo {
+        /// The journal.
+        path: PathBuf,
+    },
+    /// Another program is writing.
+    #[error("{} is in use by another program{}", path.display(), named(*holder))]
+    Busy {
+        /// The journal.
+        path: PathBuf,
+        /// The process that holds the lock, where it is known.
+        holder: Option<u32>,
+    },
+    /// The entry could not be written, and nothing of it is left.
+    #[error("nothing was recorded: could not write to {}: {source}", path.display())]
+    NotRecorded {
+        /// The journal.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+    /// The entry may or may not have been written: the only case in which the journal may have changed.
+    #[error("it is not certain that this was recorded: could not write to {}: {source}", path.display())]
+    NotConfirmed {
+        /// The journal.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+    /// Anything else that the system refused.
+    #[error("could not {action} {}: {source}", path.display())]
+    Io {
+        /// What was tried.
+        action: &'static str,
+        /// On which file.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+}
+
+impl JournalError {
+    pub(crate) fn io(action: &'static str, path: &Path) -> impl FnOnce(io::Error) -> Self {
+        let path = path.to_owned();
+        move |source| Self::Io { action, path, source }
+    }
+
+    /// What to do now, where that is known.
+    pub fn way_on(&self) -> Option<&'static str> {
+        Some(match self {
+            Self::Missing { .. } => "begin one with `new`, or check the name",
+            Self::Exists { .. } => "choose another name",
+            Self::NotBegun { .. } => {
+                "if it is a journal that was never begun, delete it and begin again"
+            }
+            Self::Damaged { damage: Damage::Format { .. } | Damage::Kind { .. }, .. } => {
+                "use the newer version of this program that wrote it"
+            }
+            Self::Damaged { .. } => "take the line from a copy; nothing was changed",
+            Self::Busy { .. } => "wait until it is done and try again",
+            Self::NotConfirmed { .. } => "look with `show` before you enter it again",
+            Self::NotRecorded { .. } => "make room or mend the disk, then enter it again",
+            Self::Refused { .. } | Self::NothingToUndo { .. } | Self::Io { .. } => return None,
+        })
+    }
+}
+
+fn list(faults: &[Fault]) -> String {
+    faults.iter().map(Fault::to_string).collect::<Vec<_>>().join("\n")
+}
+
+fn named(holder: Option<u32>) -> String {
+    holder.map(|pid| format!(" (process {pid})")).unwrap_or_default()
+}

@@ -1,0 +1,163 @@
+//! How a journal was begun, as it is written in its first record.
+
+use quarterturn_geometry::{Index, Millimetres, Positions};
+use quarterturn_tuning::{MissingMass, Setup, ShaftName};
+use serde::{Deserialize, Serialize};
+
+use crate::limit::{Limit, finite};
+use crate::number::Number;
+use crate::shot_entry::without_turns;
+use crate::{FaceUnit, Fault, Place, What, Word};
+
+/// The most arrows that are shot before walking up: as many as a large quiver holds.
+const MOST_ARROWS: usize = 60;
+
+/// How a journal is begun; checked when it is created.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct NewEntry {
+    /// The bare shafts, in the order in which they are named.
+    pub shafts: Vec<NewShaft>,
+    /// The names of the fletched references.
+    pub references: Vec<String>,
+    /// From the archer to the face, m.
+    pub distance_m: f64,
+    /// How far from the reference a shaft may land, mm.
+    pub tolerance_mm: f64,
+    /// The word of the [`FaceUnit`] that answers are given in.
+    pub units: String,
+    /// How many arrows are shot before walking up, references included.
+    pub arrows_per_end: usize,
+    /// How many evenly spaced positions a mark may take.
+    pub positions: u16,
+    /// What a bare shaft lacks in mass against the reference, grains.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bare_lighter_gr: Option<f64>,
+    /// The mass of the fletched arrow, grains.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub arrow_gr: Option<f64>,
+    /// The speed of the fletched arrow, m/s.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub arrow_speed_m_s: Option<f64>,
+    /// The bow, in the archer's words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bow: Option<String>,
+    /// How the string is let go, in the archer's words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub release: Option<String>,
+    /// The hand that draws, in the archer's words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hand: Option<String>,
+}
+
+/// A bare shaft when the journal is begun.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct NewShaft {
+    /// Its name.
+    pub name: String,
+    /// Where its mark stands, degrees clockwise from 12 o'clock.
+    pub index_deg: f64,
+}
+
+impl NewEntry {
+    /// Takes whole turns off the indices.
+    pub(crate) fn make_explicit(&mut self) {
+        for shaft in &mut self.shafts {
+            shaft.index_deg = without_turns(shaft.index_deg);
+        }
+    }
+
+    /// The unit that answers are given in.
+    pub(crate) fn unit(&self) -> Result<FaceUnit, Fault> {
+        FaceUnit::from_word(&self.units).map_err(|what| Fault::at("units", what))
+    }
+
+    /// The setup that is meant.
+    pub(crate) fn setup(&self) -> Result<Setup, Fault> {
+        self.names_differ()?;
+        self.unit()?;
+        let above_zero = |name, value, limit: Limit| {
+            limit.above_zero(value).map_err(|what| Fault::at(name, what))
+        };
+        Ok(Setup {
+            shafts: some("shafts", self.shafts()?)?,
+            references: some("references", self.references()?)?,
+            distance: above_zero("distance_m", self.distance_m, Limit::DISTANCE)
+                .map(Millimetres::from_metres)?,
+            tolerance: above_zero("tolerance_mm", self.tolerance_mm, Limit::TOLERANCE)
+                .map(Millimetres::new)?,
+            arrows_per_end: self.arrows_per_end()?,
+            positions: self.positions()?,
+            bare_lighter: self.bare_lighter()?,
+        })
+    }
+
+    fn shafts(&self) -> Result<Vec<(ShaftName, Index)>, Fault> {
+        let read = |(n, shaft): (usize, &NewShaft)| {
+            let at = |name: &'static str| move |what| Fault::at(name, what).under("shafts", n);
+            let name = shaft_name(&shaft.name).map_err(at("name"))?;
+            let index_deg = finite(shaft.index_deg).map_err(at("index_deg"))?;
+            Ok((name, Index::from_degrees(index_deg)))
+        };
+        self.shafts.iter().enumerate().map(read).collect()
+    }
+
+    fn references(&self) -> Result<Vec<ShaftName>, Fault> {
+        let read = |(n, name): (usize, &String)| {
+            let place = Place::of("references").item(n);
+            shaft_name(name).map_err(|what| Fault { place, what })
+        };
+        self.references.iter().enumerate().map(read).collect()
+    }
+
+    fn names_differ(&self) -> Result<(), Fault> {
+        let shafts = self.shafts.iter().enumerate();
+        let shafts = shafts.map(|(n, shaft)| (&shaft.name, Place::of("shafts").item(n)));
+        let references = self.references.iter().enumerate();
+        let references = references.map(|(n, name)| (name, Place::of("references").item(n)));
+        let mut seen = Vec::new();
+        for (name, place) in shafts.chain(references) {
+            if seen.contains(&name) {
+                let what = shaft_name(name).map_or_else(|bad| bad, |name| What::Twice { name });
+                return Err(Fault { place, what });
+            }
+            seen.push(name);
+        }
+        Ok(())
+    }
+
+    fn arrows_per_end(&self) -> Result<usize, Fault> {
+        let (count, least, most) = (self.arrows_per_end, 1, MOST_ARROWS);
+        if (least..=most).contains(&count) {
+            Ok(count)
+        } else {
+            Err(Fault::at("arrows_per_end", What::Count { count, least, most }))
+        }
+    }
+
+    fn positions(&self) -> Result<Positions, Fault> {
+        Positions::new(self.positions).map_err(|bad| Fault::at("positions", What::Positions(bad)))
+    }
+
+    fn bare_lighter(&self) -> Result<Option<MissingMass>, Fault> {
+        let lighter = Number::new("bare_lighter_gr", self.bare_lighter_gr);
+        let arrow = Number::new("arrow_gr", self.arrow_gr).above_zero(Limit::MASS)?;
+        let speed = Number::new("arrow_speed_m_s", self.arrow_speed_m_s);
+        let (lighter, speed) = (lighter.above_zero(Limit::MASS)?, speed.above_zero(Limit::SPEED)?);
+        lighter.needs(arrow)?;
+        lighter.needs(speed)?;
+        let all = lighter.value().zip(arrow.value()).zip(speed.value());
+        Ok(all.map(|((lighter_gr, arrow_gr), speed_m_s)| MissingMass {
+            lighter_gr,
+            arrow_gr,
+            speed_m_s,
+        }))
+    }
+}
+
+fn shaft_name(name: &str) -> Result<ShaftName, What> {
+    name.parse().map_err(|_| What::BadName { name: name.to_owned() })
+}
+
+fn some<T>(name: &'static str, list: Vec<T>) -> Result<Vec<T>, Fault> {
+    if list.is_empty() { Err(Fault::at(name, What::Empty)) } else { Ok(list) }
+}

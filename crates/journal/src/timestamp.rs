@@ -1,0 +1,128 @@
+//! A moment as text, with its date and zone.
+
+use std::fmt;
+use std::str::FromStr;
+
+use serde::{Deserialize, Serialize};
+
+use crate::What;
+
+/// A time by RFC 3339, such as `2027-03-02T10:15:00Z` or `2027-03-02T11:15:00.5+01:00`.
+///
+/// It is kept as it was written. Records follow each other by their number, never by their time, so it is not
+/// compared, and a clock that was set wrong does no harm.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(into = "String", try_from = "String")]
+pub struct Timestamp(String);
+
+impl Timestamp {
+    /// The calendar date, `2027-03-02`, where the clock was read.
+    pub fn date(&self) -> &str {
+        self.0.split_once('T').map_or(&self.0, |(date, _)| date)
+    }
+}
+
+/// Each place of a date and time: `d` for a digit, else itself.
+const PATTERN: &str = "dddd-dd-ddTdd:dd:dd";
+
+/// Whether `text` has the digits and marks of `pattern`.
+fn fits(text: &str, pattern: &str) -> bool {
+    let fit = |(c, p): (char, char)| if p == 'd' { c.is_ascii_digit() } else { c == p };
+    text.len() == pattern.len() && text.chars().zip(pattern.chars()).all(fit)
+}
+
+/// Whether the two digits of `text` at `start` are a number from `least` to `most`.
+fn within(text: &str, start: usize, least: u8, most: u8) -> bool {
+    let number = text.get(start..start + 2).and_then(|digits| digits.parse().ok());
+    number.is_some_and(|number: u8| (least..=most).contains(&number))
+}
+
+fn is_zone(text: &str) -> bool {
+    let offset = (fits(text, "+dd:dd") || fits(text, "-dd:dd"))
+        && within(text, 1, 0, 23)
+        && within(text, 4, 0, 59);
+    text == "Z" || offset
+}
+
+fn is_timestamp(text: &str) -> bool {
+    let Some((clock, rest)) = text.split_at_checked(PATTERN.len()) else { return false };
+    let zone = match rest.strip_prefix('.') {
+        Some(fraction) => fraction.trim_start_matches(|c: char| c.is_ascii_digit()),
+        None => rest,
+    };
+    let bare_point = rest.strip_prefix('.') == Some(zone);
+    // The sixtieth second is the leap second.
+    let ranges = [(5, 1, 12), (8, 1, 31), (11, 0, 23), (14, 0, 59), (17, 0, 60)];
+    fits(clock, PATTERN)
+        && ranges.into_iter().all(|(start, least, most)| within(clock, start, least, most))
+        && !bare_point
+        && is_zone(zone)
+}
+
+impl FromStr for Timestamp {
+    type Err = What;
+
+    fn from_str(text: &str) -> Result<Self, What> {
+        Self::try_from(text.to_owned())
+    }
+}
+
+impl TryFrom<String> for Timestamp {
+    type Error = What;
+
+    fn try_from(text: String) -> Result<Self, What> {
+        if is_timestamp(&text) { Ok(Self(text)) } else { Err(What::BadTime { text }) }
+    }
+}
+
+impl From<Timestamp> for String {
+    fn from(time: Timestamp) -> Self {
+        time.0
+    }
+}
+
+impl fmt::Display for Timestamp {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Timestamp;
+
+    #[test]
+    fn a_time_needs_its_date_its_seconds_and_its_zone() {
+        let right = [
+            "2027-03-02T10:15:00Z",
+            "2027-03-02T10:15:00.123456789+01:00",
+            "1969-12-31T23:59:60-11:30",
+        ];
+        let wrong = [
+            "",
+            "2027-03-02",
+            "2027-03-02T10:15:00",
+            "2027-03-02T10:15Z",
+            "2027-13-02T10:15:00Z",
+            "2027-03-32T10:15:00Z",
+            "2027-03-02T24:15:00Z",
+            "2027-03-02T10:15:00.Z",
+            "2027-03-02T10:15:00+1:00",
+            "2027-03-02T10:15:00+01:60",
+            "2027-03-02 10:15:00Z",
+            "é027-03-02T10:15:00Z",
+        ];
+        for text in right {
+            assert!(text.parse::<Timestamp>().is_ok(), "{text}");
+        }
+        for text in wrong {
+            assert!(text.parse::<Timestamp>().is_err(), "{text}");
+        }
+    }
+
+    #[test]
+    fn the_date_is_that_of_the_clock_on_the_wall() {
+        let time: Timestamp = "2027-03-02T00:15:00+05:00".parse().unwrap();
+        assert_eq!(time.date(), "2027-03-02");
+    }
+}

@@ -1,0 +1,196 @@
+//! The ways in which an entry can be wrong, in a person's words.
+
+use std::ops::Range;
+
+use quarterturn_geometry::GeometryError;
+use quarterturn_tuning::{ShaftName, ShaftState};
+use thiserror::Error;
+
+use crate::Word;
+
+/// What is wrong at one place of an entry.
+#[derive(Clone, Debug, Error, PartialEq)]
+#[non_exhaustive]
+pub enum What {
+    /// The text is not JSON.
+    #[error("this is not JSON: {reason}")]
+    Syntax {
+        /// What the reader of JSON says.
+        reason: String,
+        /// The bytes at which it gave up; empty at the end of the text.
+        span: Range<usize>,
+    },
+    /// A value of another kind.
+    #[error("{expected} is expected here, not {found}")]
+    Kind {
+        /// The kind that belongs here.
+        expected: &'static str,
+        /// The kind that stands here.
+        found: &'static str,
+    },
+    /// A member that must be there is not.
+    #[error("\"{member}\" is missing")]
+    Missing {
+        /// Its name.
+        member: &'static str,
+    },
+    /// A member stands twice, and it cannot be known which one is meant.
+    #[error("\"{member}\" stands here twice")]
+    Repeated {
+        /// Its name.
+        member: &'static str,
+    },
+    /// A value says nothing without another one.
+    #[error("this says nothing without \"{needs}\"")]
+    Alone {
+        /// The member that is not there.
+        needs: &'static str,
+    },
+    /// Infinite, or not a number at all.
+    #[error("this is not a finite number")]
+    NotFinite,
+    /// Further from zero than can be.
+    #[error("{value} {unit} is too much: at most {most} {unit} either way")]
+    Beyond {
+        /// What was given.
+        value: f64,
+        /// The largest that is taken.
+        most: f64,
+        /// The unit of both.
+        unit: &'static str,
+    },
+    /// Zero, negative or more than can be.
+    #[error("{value} {unit} cannot be: more than 0 and at most {most} {unit}")]
+    NotAboveZero {
+        /// What was given.
+        value: f64,
+        /// The largest that is taken.
+        most: f64,
+        /// The unit of both.
+        unit: &'static str,
+    },
+    /// A count outside its range.
+    #[error("{count} cannot be: from {least} to {most}")]
+    Count {
+        /// What was given.
+        count: usize,
+        /// The smallest that is taken.
+        least: usize,
+        /// The largest that is taken.
+        most: usize,
+    },
+    /// A count of positions that no nock can be set to.
+    #[error("{0}")]
+    Positions(GeometryError),
+    /// A shaft that the journal does not have.
+    #[error("there is no shaft \"{name}\" in this journal")]
+    UnknownShaft {
+        /// The name that was given.
+        name: String,
+        /// The names that there are.
+        known: Vec<ShaftName>,
+    },
+    /// A text that cannot name a shaft.
+    #[error("\"{name}\" cannot name a shaft")]
+    BadName {
+        /// The text.
+        name: String,
+    },
+    /// The same shaft a second time.
+    #[error("shaft {name} stands here twice")]
+    Twice {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A shaft that is not to be shot as it is recorded.
+    #[error("{name} is recorded as {}", state.word())]
+    OutOfUse {
+        /// Its name.
+        name: ShaftName,
+        /// What it is recorded as.
+        state: ShaftState,
+    },
+    /// A change that cannot follow on the recorded state.
+    #[error("{name} is {}: this change cannot follow", state.word())]
+    CannotFollow {
+        /// Its name.
+        name: ShaftName,
+        /// What it is recorded as.
+        state: ShaftState,
+    },
+    /// A reference is fletched from the beginning.
+    #[error("{name} is a reference: it is fletched already")]
+    FletchedReference {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A shot that says neither where it hit nor why that is not known.
+    #[error("this shot has no hit")]
+    NoHit,
+    /// Nothing where at least one is needed.
+    #[error("at least one is needed here")]
+    Empty,
+    /// A word that has no meaning here.
+    #[error("\"{word}\" is not known here")]
+    UnknownWord {
+        /// The word.
+        word: String,
+        /// The words that are.
+        known: Vec<&'static str>,
+    },
+    /// A time in another form.
+    #[error("\"{text}\" is not a time with its date and zone")]
+    BadTime {
+        /// The text.
+        text: String,
+    },
+    /// A name of an evening that cannot be one.
+    #[error("an evening is named by 1 to 40 characters on one line")]
+    BadEvening,
+    /// An undo of something else than the last entry.
+    #[error("record {seq} is not the last entry that stands")]
+    NotLast {
+        /// The record that was to be taken back.
+        seq: u64,
+    },
+    /// A second beginning.
+    #[error("this journal is begun already")]
+    Begun,
+    /// More than one record can hold.
+    #[error("the entry is too long: {bytes} bytes, at most {most}")]
+    TooLong {
+        /// The length of its record.
+        bytes: usize,
+        /// The longest that is taken.
+        most: usize,
+    },
+}
+
+impl What {
+    pub(crate) fn unknown_word<W: Word>(word: &str) -> Self {
+        let known = W::ALL.iter().map(|known| known.word()).collect();
+        Self::UnknownWord { word: word.to_owned(), known }
+    }
+
+    /// What to do instead, where that is known.
+    pub fn way_on(&self) -> Option<String> {
+        let fixed = match self {
+            Self::UnknownShaft { known, .. } => {
+                let names: Vec<_> = known.iter().map(ShaftName::as_str).collect();
+                return Some(format!("it has {}", names.join(", ")));
+            }
+            Self::UnknownWord { known, .. } => return Some(format!("known: {}", known.join(", "))),
+            Self::BadName { .. } => return Some(quarterturn_tuning::ShaftNameError.to_string()),
+            Self::Kind { found: "null", .. } => "leave out what is not known",
+            Self::Kind { expected: "text in quotes", .. } => "put it in quotes",
+            Self::Repeated { .. } | Self::Twice { .. } => "take one of the two out",
+            Self::Beyond { .. } | Self::NotAboveZero { .. } => "check the number and its unit",
+            Self::OutOfUse { .. } => "if it is sound, record it as repaired or readmitted first",
+            Self::NoHit => "give x_mm and y_mm, or flag it lost or broken",
+            Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",
+            Self::TooLong { .. } => "shorten the notes",
+            _ => return None,
+        };
+        Some(fixed.to_owned())
+    }
+}

@@ -1,0 +1,118 @@
+//! Format 1 is read for ever, and means what it meant.
+
+use std::path::Path;
+
+use quarterturn_geometry::{Angle, Index, Lean, Millimetres, Offset, Point, Positions};
+use quarterturn_journal::{FaceUnit, Journal, State};
+use quarterturn_tuning::{
+    BowChange, BowPart, Call, End, Event, Flag, Hit, MissingMass, Setup, ShaftChange, ShaftName,
+    Shot,
+};
+
+fn state() -> State {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/journal/format-1.jsonl");
+    let journal = Journal::open(Path::new(path)).unwrap();
+    assert_eq!(journal.torn(), None);
+    journal.state().clone()
+}
+
+fn name(name: &str) -> ShaftName {
+    name.parse().unwrap()
+}
+
+#[test]
+fn how_it_was_begun() {
+    let state = state();
+    let expected = Setup {
+        shafts: vec![
+            (name("1"), Index::TWELVE),
+            (name("2"), Index::from_degrees(30.0)),
+            (name("B-3"), Index::from_degrees(247.5)),
+        ],
+        references: vec![name("R"), name("S")],
+        distance: Millimetres::from_metres(18.288),
+        tolerance: Millimetres::new(25.4),
+        arrows_per_end: 4,
+        positions: Positions::new(8).unwrap(),
+        bare_lighter: Some(MissingMass { lighter_gr: 21.5, arrow_gr: 412.3, speed_m_s: 58.7 }),
+    };
+    assert_eq!(state.history().setup, expected);
+    assert_eq!(state.unit(), FaceUnit::Inches);
+    assert_eq!(state.beginning().bow.as_deref(), Some("a recurve of 66 in, \"Ōkami\""));
+    assert_eq!(state.beginning().release.as_deref(), Some("fingers"));
+    assert_eq!(state.beginning().hand.as_deref(), Some("right"));
+}
+
+#[test]
+fn what_happened_since() {
+    let first = End {
+        shots: vec![
+            Shot {
+                shaft: name("R"),
+                index: Index::TWELVE,
+                hit: Some(Hit {
+                    at: Point::new(3.0, -12.7),
+                    lean: Some(Lean::from_degrees(0.5, 0.0)),
+                    read_sd: None,
+                    lean_sd: None,
+                }),
+                call: None,
+                flags: vec![],
+            },
+            Shot {
+                shaft: name("B-3"),
+                index: Index::from_degrees(247.5),
+                hit: Some(Hit {
+                    at: Point::new(0.1 + 0.2, 1.797_693_134_862_315_7e-300),
+                    lean: Some(Lean::from_degrees(-f64::MIN_POSITIVE, 59.999_999_999_999_99)),
+                    read_sd: Some(Millimetres::new(4.35)),
+                    lean_sd: Some(Angle::from_degrees(0.7)),
+                }),
+                call: Some(Call::Good),
+                flags: vec![Flag::Doubtful],
+            },
+        ],
+        evening: "2027-03-02".to_owned(),
+        distance: None,
+    };
+    let last = End {
+        shots: vec![
+            Shot {
+                shaft: name("S"),
+                index: Index::TWELVE,
+                hit: Some(Hit {
+                    at: Point::new(8.0, 1.0),
+                    lean: None,
+                    read_sd: None,
+                    lean_sd: None,
+                }),
+                call: None,
+                flags: vec![],
+            },
+            Shot {
+                shaft: name("1"),
+                index: Index::from_degrees(45.0),
+                hit: None,
+                call: None,
+                flags: vec![Flag::Lost],
+            },
+        ],
+        evening: "Thursday".to_owned(),
+        distance: Some(Millimetres::from_metres(9.0)),
+    };
+    let rest = BowChange { part: BowPart::Rest, moved: Some(Offset::new(0.5, -0.25)) };
+    let string = BowChange { part: BowPart::Other, moved: None };
+    let expected = [
+        Event::End(first),
+        Event::Bow(rest),
+        Event::Shaft(name("2"), ShaftChange::SetAside),
+        Event::End(last),
+        Event::Bow(string),
+    ];
+    let state = state();
+    assert_eq!(state.history().events, expected);
+    assert_eq!(state.evenings(), ["2027-03-02", "Thursday"]);
+    assert_eq!(state.records(), 12);
+    // By zlib of Python, of the last line without its line feed.
+    assert_eq!(format!("{:08x}", state.seed()), "ad9aad16");
+}

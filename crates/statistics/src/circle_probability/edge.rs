@@ -1,0 +1,51 @@
+//! The probability as a mean over the edge of the circle: cheap while the circle is not large.
+
+use std::f64::consts::PI;
+
+use nalgebra::{Matrix2, Vector2};
+
+use super::resolution::{Resolution, whole};
+
+/// Above this ratio of radius and smallest standard deviation the edge needs more nodes than strips do.
+const LARGEST_RATIO: f64 = 10.0;
+
+/// The probability, or `None` where the circle is too large for the spread.
+///
+/// # Formula
+/// Green's theorem with polar angles about the mean, in the metric of Σ: with p(t) = r (cos t, sin t) and
+/// q = (p − μ)ᵀ Σ⁻¹ (p − μ),
+///
+/// P = 1/2π ∮ p·(p − μ)/√(det Σ) · (1 − e^(−q/2))/q dt.
+///
+/// The integrand is periodic and entire: moving t by iτ raises it by at most e^(κ² sinh²τ / 2), κ = r over the
+/// smallest standard deviation. N evenly spaced nodes are therefore off by about e^(−N²/2κ²) where κ is large.
+pub(super) fn probability<R: Resolution>(
+    mean: Vector2<f64>,
+    covariance: &Matrix2<f64>,
+    radius: f64,
+) -> Option<f64> {
+    let (a, b, c) = (covariance.m11, covariance.m12, covariance.m22);
+    let determinant = a * c - b * b;
+    let half = 0.5 * (a - c);
+    let largest = 0.5 * (a + c) + (half * half + b * b).sqrt();
+    let ratio = radius * (largest / determinant).sqrt();
+    if ratio.is_nan() || ratio > LARGEST_RATIO {
+        return None;
+    }
+    let (xx, xy, yy) = (c / determinant, -2.0 * b / determinant, a / determinant);
+    let term = |u: f64, v: f64| {
+        let (x, y) = (radius * u - mean.x, radius * v - mean.y);
+        (u * x + v * y) * R::damped(xx * x * x + xy * x * y + yy * y * y)
+    };
+    // Nodes come in pairs, t and t + π. One and a half is for small κ, where the sine matters.
+    let pairs = whole(0.5 * R::EDGE * (ratio + 1.5));
+    let (sin, cos) = (PI / pairs as f64).sin_cos();
+    let (mut u, mut v) = (1.0, 0.0);
+    let (mut near, mut far) = (0.0, 0.0);
+    for _ in 0..pairs {
+        near += term(u, v);
+        far += term(-u, -v);
+        (u, v) = (cos * u - sin * v, sin * u + cos * v);
+    }
+    Some(radius * (near + far) / (2.0 * pairs as f64 * determinant.sqrt()))
+}

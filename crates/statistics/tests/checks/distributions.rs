@@ -1,0 +1,79 @@
+//! Normal, chi-squared and Student's distributions against tables and against 50 digits.
+
+use quarterturn_statistics::Level;
+use quarterturn_statistics::distributions::{ChiSquared, StudentT, normal};
+
+use crate::fixture::Fixture;
+use crate::tolerance::{
+    DISTRIBUTION, QUANTILE, SIX_DECIMALS, TWELVE_DIGITS, assert_close, assert_relative,
+};
+
+fn level(p: f64) -> Level {
+    Level::new(p).unwrap()
+}
+
+// Source: the usual tables, recomputed with scipy 1.17.1 (fixtures/statistics/README.md).
+#[test]
+fn printed_tables() {
+    for cell in Fixture::read("chi_squared_table.csv").two_way() {
+        let quantile = ChiSquared::new(cell.row).unwrap().quantile(level(cell.column));
+        assert_close(quantile, cell.value, SIX_DECIMALS);
+    }
+    for cell in Fixture::read("student_t_table.csv").two_way() {
+        let quantile = StudentT::new(cell.row).unwrap().quantile(level(cell.column));
+        assert_close(quantile, cell.value, SIX_DECIMALS);
+    }
+    for row in Fixture::read("normal_table.csv").numbers() {
+        assert_relative(normal::cdf(row[0]), row[1], TWELVE_DIGITS);
+    }
+}
+
+// Source: mpmath in 50 digits, fixtures/statistics/make_distributions.py.
+#[test]
+fn quantiles_and_their_inverses_in_fifty_digits() {
+    for row in &Fixture::read("quantiles.csv").rows {
+        let [nu, p, expected] = [1, 2, 3].map(|column| row[column].parse::<f64>().unwrap());
+        let (quantile, cdf, upper_tail) = match row[0].as_str() {
+            "normal" => (normal::quantile(level(p)), normal::cdf(expected), normal::cdf(-expected)),
+            "chi_squared" => {
+                let x = ChiSquared::new(nu).unwrap();
+                (x.quantile(level(p)), x.cdf(expected), x.upper_tail(expected))
+            }
+            "student_t" => {
+                let t = StudentT::new(nu).unwrap();
+                (t.quantile(level(p)), t.cdf(expected), t.upper_tail(expected))
+            }
+            other => panic!("no distribution is called {other}"),
+        };
+        assert_close(quantile, expected, QUANTILE * expected.abs().max(1e-9));
+        assert_close(cdf, p, DISTRIBUTION);
+        assert_close(upper_tail, 1.0 - p, DISTRIBUTION);
+    }
+}
+
+#[test]
+fn two_degrees_of_freedom_in_closed_form() {
+    let chi_squared = ChiSquared::new(2.0).unwrap();
+    for p in [1e-12, 1e-3, 0.5, 0.95, 1.0 - 1e-12] {
+        assert_relative(chi_squared.quantile(level(p)), -2.0 * (-p).ln_1p(), QUANTILE);
+    }
+}
+
+#[test]
+fn ends_of_the_range() {
+    let chi_squared = ChiSquared::new(5.0).unwrap();
+    let ends = [f64::NEG_INFINITY, -1.0, 0.0, f64::INFINITY].map(|x| chi_squared.cdf(x));
+    assert_eq!(ends.map(f64::to_bits), [0.0_f64, 0.0, 0.0, 1.0].map(f64::to_bits));
+    let student = StudentT::new(5.0).unwrap();
+    let ends = [f64::NEG_INFINITY, 0.0, f64::INFINITY].map(|t| student.cdf(t));
+    assert_eq!(ends.map(f64::to_bits), [0.0_f64, 0.5, 1.0].map(f64::to_bits));
+    for nan in [chi_squared.cdf(f64::NAN), student.cdf(f64::NAN), normal::cdf(f64::NAN)] {
+        assert!(nan.is_nan());
+    }
+    for distribution in [1e-3, 0.5, 1.0, 1e4, 1e7] {
+        for p in [f64::MIN_POSITIVE, 1e-30, 1.0 - f64::EPSILON] {
+            assert!(ChiSquared::new(distribution).unwrap().quantile(level(p)).is_finite());
+            assert!(!StudentT::new(distribution).unwrap().quantile(level(p)).is_nan());
+        }
+    }
+}

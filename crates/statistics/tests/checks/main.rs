@@ -1,0 +1,14 @@
+//! The crate against values from outside, against planted truth, and against bad input.
+#![allow(clippy::unwrap_used, reason = "the functions that read fixtures are tests too")]
+
+mod bad_input;
+mod circle_probability;
+mod directions;
+mod distributions;
+mod fixture;
+mod harmonics;
+mod noncentral;
+mod register;
+mod samples;
+mod spread;
+mod tolerance;

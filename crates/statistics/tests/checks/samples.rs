@@ -1,0 +1,96 @@
+//! Means, variances and covariances against certified values and by invariance.
+
+use nalgebra::Vector2;
+use proptest::prelude::{ProptestConfig, prop_assert, proptest};
+use quarterturn_statistics::{Level, PlanarSample, Sample};
+
+use crate::tolerance::{
+    ALGEBRA, SIX_DECIMALS, SPREAD_OF_A_MILLIONTH, SPREAD_OF_A_TEN_MILLIONTH, assert_close,
+    assert_relative,
+};
+
+fn sample(values: impl IntoIterator<Item = f64>) -> Sample {
+    Sample::new(values.into_iter().collect()).unwrap()
+}
+
+// Source: NIST Statistical Reference Datasets, univariate, NumAcc1 to NumAcc4 (public domain): certified mean and standard
+// deviation. The second to fourth are one centre value and 500 pairs at a tenth below and above it.
+#[test]
+fn certified_means_and_deviations() {
+    let pairs = |centre: f64, below: f64, above: f64| {
+        sample(
+            [centre]
+                .into_iter()
+                .chain((0..1000).map(move |i| if i % 2 == 0 { below } else { above })),
+        )
+    };
+    let sets = [
+        (sample([10_000_001.0, 10_000_003.0, 10_000_002.0]), 10_000_002.0, 1.0, ALGEBRA),
+        (pairs(1.2, 1.1, 1.3), 1.2, 0.1, ALGEBRA),
+        (pairs(1_000_000.2, 1_000_000.1, 1_000_000.3), 1_000_000.2, 0.1, SPREAD_OF_A_MILLIONTH),
+        (
+            pairs(10_000_000.2, 10_000_000.1, 10_000_000.3),
+            10_000_000.2,
+            0.1,
+            SPREAD_OF_A_TEN_MILLIONTH,
+        ),
+    ];
+    for (sample, mean, deviation, tolerance) in sets {
+        assert_relative(sample.mean(), mean, ALGEBRA);
+        assert_relative(sample.variance().unwrap().sqrt(), deviation, tolerance);
+    }
+}
+
+// Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.5.4.1 (mean vector and covariance, first two columns).
+#[test]
+fn a_published_covariance() {
+    let rows = [(4.0, 2.0), (4.2, 2.1), (3.9, 2.0), (4.3, 2.1), (4.1, 2.2)];
+    let points = PlanarSample::new(rows.map(|(x, y)| Vector2::new(x, y)).to_vec()).unwrap();
+    let (centroid, covariance) = (points.centroid(), points.covariance().unwrap());
+    assert_relative(centroid.x, 4.10, ALGEBRA);
+    assert_relative(centroid.y, 2.08, ALGEBRA);
+    for (value, expected) in [
+        (covariance.m11, 0.025),
+        (covariance.m12, 0.0075),
+        (covariance.m21, 0.0075),
+        (covariance.m22, 0.007),
+    ] {
+        assert_relative(value, expected, ALGEBRA);
+    }
+}
+
+// By hand: 1 to 5 has mean 3 and variance 2.5; t(0.975; 4) = 2.776445 from any table.
+#[test]
+fn a_mean_with_its_interval() {
+    let mean = sample([1.0, 2.0, 3.0, 4.0, 5.0]).mean_estimate(Level::P95).unwrap();
+    assert_eq!(mean.n, 5);
+    assert_relative(mean.value, 3.0, ALGEBRA);
+    assert_relative(mean.standard_error, 0.5_f64.sqrt(), ALGEBRA);
+    assert_close(mean.interval.upper - 3.0, 2.776_445 * 0.5_f64.sqrt(), SIX_DECIMALS);
+    assert_close(3.0 - mean.interval.lower, 2.776_445 * 0.5_f64.sqrt(), SIX_DECIMALS);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn moving_and_stretching_carry_through(
+        values in proptest::collection::vec(-100.0..100.0, 2..40),
+        shift in -1000.0..1000.0,
+        factor in 0.1..10.0,
+    ) {
+        let plain = sample(values.clone());
+        let moved = sample(values.iter().map(|x| shift + factor * x));
+        let size = 1100.0 * factor.max(1.0);
+        prop_assert!((moved.mean() - (shift + factor * plain.mean())).abs() <= ALGEBRA * size);
+        let expected = factor * factor * plain.variance().unwrap();
+        prop_assert!((moved.variance().unwrap() - expected).abs() <= ALGEBRA * size * size);
+    }
+
+    #[test]
+    fn order_does_not_matter(mut values in proptest::collection::vec(-100.0..100.0, 1..40)) {
+        let forth = sample(values.clone());
+        values.reverse();
+        prop_assert!((sample(values).mean() - forth.mean()).abs() <= ALGEBRA * 100.0);
+    }
+}

@@ -1,0 +1,44 @@
+//! Every tolerance, with its reason.
+
+/// Half a unit of the fourth printed decimal, and a little for a last digit rounded from a rounded one.
+pub const FOUR_DECIMALS: f64 = 0.51e-4;
+/// The same for the sixth decimal.
+pub const SIX_DECIMALS: f64 = 0.51e-6;
+/// The same for the seventh.
+pub const SEVEN_DECIMALS: f64 = 0.51e-7;
+/// The same for the tenth.
+pub const TEN_DECIMALS: f64 = 0.51e-10;
+/// Relative: twelve printed digits.
+pub const TWELVE_DIGITS: f64 = 0.51e-11;
+
+/// Absolute: what the distribution functions promise.
+pub const DISTRIBUTION: f64 = 1e-10;
+/// Relative: what the quantiles promise.
+pub const QUANTILE: f64 = 1e-10;
+/// Absolute: what the probability of a circle promises.
+pub const CIRCLE: f64 = 1e-11;
+/// Absolute: what the quick probability of a circle promises.
+pub const QUICK_CIRCLE: f64 = 1e-4;
+
+/// Relative: sums of a few dozen terms, each rounded a few times.
+pub const ALGEBRA: f64 = 1e-12;
+/// Relative: numbers of fifteen digits whose decimals no double holds, the mean a million times the spread.
+pub const SPREAD_OF_A_MILLIONTH: f64 = 1e-9;
+/// The same, the mean ten million times the spread.
+pub const SPREAD_OF_A_TEN_MILLIONTH: f64 = 1e-8;
+
+/// Standard errors that a seeded simulation may be off by: one in sixteen thousand is further out.
+pub const STANDARD_ERRORS: f64 = 4.0;
+
+/// Fails unless the two differ by at most `tolerance`.
+#[track_caller]
+pub fn assert_close(actual: f64, expected: f64, tolerance: f64) {
+    let off = (actual - expected).abs();
+    assert!(off <= tolerance, "{actual} is off {expected} by {off:e}, more than {tolerance:e}");
+}
+
+/// Fails unless the two differ by at most the share `tolerance` of what is expected.
+#[track_caller]
+pub fn assert_relative(actual: f64, expected: f64, tolerance: f64) {
+    assert_close(actual, expected, tolerance * expected.abs());
+}

@@ -1,0 +1,51 @@
+//! Everything that a history tells at given scales.
+
+use crate::judge::Judge;
+use crate::observation::{Kind, Observations};
+use crate::posterior::Posterior;
+use crate::roster::{Roster, Standing};
+use crate::{History, Policy, Scales};
+
+/// A history, what is read from it, and what follows for the unknowns.
+pub struct Assessment<'a> {
+    history: &'a History,
+    /// What the flight model reads.
+    pub seen: Observations,
+    roster: Roster,
+    scales: Scales,
+    posterior: Posterior,
+}
+
+impl<'a> Assessment<'a> {
+    /// Reads a history.
+    pub fn of(history: &'a History) -> Self {
+        let seen = Observations::of(history);
+        let scales = Scales::at(history.setup.distance);
+        let posterior = Posterior::fit(&seen, &scales);
+        Self { history, roster: Roster::of(history), scales, posterior, seen }
+    }
+
+    /// The judge of its shafts.
+    pub fn judge<'b>(&'b self, policy: &'b Policy) -> Judge<'b> {
+        let life = |standing: &Standing| self.seen.life_of(&standing.name);
+        Judge {
+            setup: &self.history.setup,
+            policy,
+            scales: &self.scales,
+            posterior: &self.posterior,
+            roster: &self.roster,
+            shafts: self.roster.shafts.iter().filter_map(life).collect(),
+            references: self.roster.references_in_use().filter_map(life).collect(),
+            bow: self.seen.bow_changes_mm.len(),
+            leans_are_read: self.leans_are_read(),
+            seed: self.history.events.len() as u64,
+        }
+    }
+
+    /// Whether most bare shots came with a lean; before the first shot it is hoped for.
+    fn leans_are_read(&self) -> bool {
+        let bare =
+            || self.seen.shots.iter().filter(|shot| self.seen.lives[shot.life].kind == Kind::Bare);
+        2 * bare().filter(|shot| shot.lean_deg.is_some()).count() >= bare().count()
+    }
+}
