@@ -1,59 +1,73 @@
-//! Every fixture has a source, a licence and a test that reads it: the register is `fixtures/README.md`.
+//! Every fixture has a source, a licence and a test that reads it; `fixtures/README.md` says how.
 
 use std::collections::BTreeSet;
 
-use crate::support::repository::{read, root, sources};
+use crate::support::repository::{Source, sources};
 
-const REGISTER: &str = "fixtures/README.md";
-
-/// One line of the register: `| file | source | made by | licence | used by |`.
+/// One line of a register: `| file | source | licence | used by |`.
 struct Entry {
-    file: String,
+    path: String,
     source: String,
-    made_by: String,
     licence: String,
     used_by: String,
 }
 
-fn register() -> Vec<Entry> {
-    let text = read(REGISTER);
-    let rows = text.lines().filter(|line| line.starts_with("| `"));
-    rows.map(|row| {
-        let cells: Vec<_> = row.trim_matches('|').split('|').map(str::trim).collect();
-        let [file, source, made_by, licence, used_by] = cells[..] else {
-            panic!("five cells: {row}")
-        };
-        let plain = |cell: &str| cell.replace('`', "");
-        Entry {
-            file: plain(file),
-            source: plain(source),
-            made_by: plain(made_by),
-            licence: plain(licence),
-            used_by: plain(used_by),
-        }
-    })
-    .collect()
+/// The lines of the registers that stand in the folders of `fixtures`.
+fn entries(files: &[Source]) -> Vec<Entry> {
+    let registers = files.iter().filter(|file| is_register(file) && !is_top(file));
+    registers
+        .flat_map(|register| {
+            let rows = register.text.lines().filter(|line| line.starts_with("| `"));
+            rows.map(|row| entry(&register.path, row))
+        })
+        .collect()
+}
+
+fn entry(register: &str, row: &str) -> Entry {
+    let cells: Vec<_> = row.trim_matches('|').split('|').map(str::trim).collect();
+    let [file, source, licence, used_by] = cells[..] else { panic!("four cells in {row}") };
+    Entry {
+        path: register.replace("README.md", file.trim_matches('`')),
+        source: source.to_owned(),
+        licence: licence.to_owned(),
+        used_by: used_by.to_owned(),
+    }
+}
+
+fn is_register(file: &Source) -> bool {
+    file.name() == "README.md"
+}
+
+fn is_top(file: &Source) -> bool {
+    file.path == "fixtures/README.md"
 }
 
 #[test]
 fn every_fixture_is_registered_and_every_registered_one_is_there() {
-    let files = sources("fixtures").into_iter().map(|source| source.path);
-    let there: BTreeSet<_> = files.filter(|path| path != REGISTER).collect();
-    let scripts = |entry: &Entry| format!("fixtures/{}", entry.made_by);
-    let entries = register();
-    let made = entries.iter().filter(|entry| entry.made_by != "-").map(scripts);
-    let registered: BTreeSet<_> =
-        entries.iter().map(|entry| format!("fixtures/{}", entry.file)).chain(made).collect();
+    let files = sources("fixtures");
+    let there: BTreeSet<_> =
+        files.iter().filter(|file| !is_register(file)).map(|file| file.path.clone()).collect();
+    let registered: BTreeSet<_> = entries(&files).into_iter().map(|entry| entry.path).collect();
     assert_eq!(there, registered);
 }
 
 #[test]
-fn every_fixture_has_a_source_a_licence_and_a_test() {
-    for Entry { file, source, licence, used_by, .. } in register() {
-        assert!(source.len() > 3 && licence.len() > 2, "{file}: say its source and its licence");
-        let test = read(&used_by);
-        assert!(root().join(&used_by).extension().is_some_and(|end| end == "rs"), "{used_by}");
-        let name = file.rsplit('/').next().unwrap_or_default();
-        assert!(test.contains(name), "{used_by} does not read {file}");
+fn every_fixture_has_a_source_a_licence_and_a_use() {
+    let entries = entries(&sources("fixtures"));
+    assert!(!entries.is_empty());
+    for Entry { path, source, licence, used_by } in entries {
+        assert!(source.len() > 3 && licence.len() > 3 && used_by.len() > 3, "{path}");
+    }
+}
+
+/// A script is used where its register says what it makes.
+#[test]
+fn every_fixture_is_named_by_a_test_or_makes_one_that_is() {
+    let rust: Vec<_> = sources("").into_iter().filter(Source::is_rust).collect();
+    for Entry { path, used_by, .. } in entries(&sources("fixtures")) {
+        let name = path.rsplit('/').next().unwrap_or_default();
+        let is_script = name.contains(".py") && used_by.starts_with("makes ");
+        let is_named = || rust.iter().any(|source| source.text.contains(name));
+        assert!(is_script || is_named(), "no test reads {path}");
     }
 }

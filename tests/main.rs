@@ -3,13 +3,19 @@
 
 mod archer;
 mod bow;
+mod demo;
+mod end;
+mod errors;
+mod exit_codes;
 mod fixtures;
 mod new;
 mod next;
+mod plot;
 mod purity;
 mod readme;
 mod schema;
 mod shaft;
+mod show;
 mod support;
 mod tidy;
 mod undo;

@@ -9,7 +9,7 @@ fn the_cautions_come_before_the_first_bare_shot() {
     let folder = Folder::new();
     let begin = folder.run(&format!("new {JOURNAL} --shafts 1-12 --reference R"));
     let mut begin = begin.args("--distance 18.3m --tolerance 25mm");
-    for caution in ["flex", "nock", "backstop", "broadhead", "minimum", "law"] {
+    for caution in ["Flex", "nock", "backstop", "5 to 9 m", "broadhead", "minimum", "law"] {
         begin = begin.stdout_has(caution);
     }
     begin.stdout_has(JOURNAL).check();

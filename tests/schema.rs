@@ -1,6 +1,6 @@
 //! Every answer is what the published schemas say, and every published schema is held against an answer.
 
-use serde_json::Value;
+use serde_json::{Value, json};
 
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
@@ -23,9 +23,30 @@ fn every_answer_is_as_its_schema_says() {
     assert!(unused.is_empty(), "nothing answers as {unused:?} say");
 }
 
-/// An answer of every command that gives JSON, on an evening with a bit of everything.
+/// An answer of every command that gives JSON, and of some more than one, on an evening with a bit of everything.
 fn answers() -> Vec<Value> {
-    let folder = Folder::with_an_end();
-    let ask = |line: &str| folder.run(line).json();
-    vec![ask(&format!("next {JOURNAL} --json")), ask(&format!("show {JOURNAL} --json"))]
+    let folder = Folder::new();
+    let ask = |line: &str| folder.run(&line.replace("J ", &format!("{JOURNAL} --json "))).json();
+    let new =
+        "--shafts 1-3 --reference R,S --distance 18.3m --tolerance 1in --units in --hand left";
+    let mut answers =
+        vec![ask(&format!("new J {new} --bare-lighter 20gr --index 2=30")), ask("next J ")];
+    for x_mm in [10, 14, -3] {
+        let end = json!({"evening": "2027-03-02", "note": "light breeze", "shots": [
+            {"shaft": "R", "x_mm": 3, "y_mm": -12, "lean_x_deg": 0.5, "lean_y_deg": 0},
+            {"shaft": "1", "x_mm": x_mm, "y_mm": 8, "lean_x_deg": -2.5, "lean_y_deg": 1, "lean_sd_deg": 1},
+            {"shaft": "2", "x_mm": -4, "y_mm": 15, "call": "poor", "flags": ["wind"], "read_sd_mm": 2},
+        ]});
+        answers.push(folder.run(&format!("end {JOURNAL} --json -")).stdin(&end.to_string()).json());
+    }
+    let rest = [
+        "shaft J 3 --broken",
+        "bow J --note rest --part rest --move-mm -0.8,0",
+        "undo J ",
+        "bow J --leave tonight",
+        "next J ",
+        "show J ",
+    ];
+    answers.extend(rest.map(ask));
+    answers
 }

@@ -11,7 +11,7 @@ use super::fate::Fate;
 use super::next::{Asked, Next, Step, Verdict};
 use super::player::Player;
 use super::vector::Vector;
-use super::world::{Asked as AskedToMove, SHAFTS, World};
+use super::world::{Asked as AskedToMove, SHAFTS, SHIFT_PER_MM_OF_REST, World};
 use crate::support::{Folder, JOURNAL};
 
 /// An archer goes home after so many ends, finished or not.
@@ -137,7 +137,8 @@ impl<'a> Evening<'a> {
         let bow = self.folder.run(&format!("bow {JOURNAL}"));
         let bow = if first_time && self.world.asked_to_move == AskedToMove::Moves {
             self.player.move_bow(wanted);
-            let moved = format!("--move-mm={:.1},{:.1}", wanted.x, wanted.y);
+            let part = wanted * (1.0 / SHIFT_PER_MM_OF_REST);
+            let moved = format!("--move-mm={:.2},{:.2}", part.x, part.y);
             bow.args("--part rest --note").arg("moved as asked").args(&moved)
         } else {
             self.shot_since_left = Some(HashSet::new());

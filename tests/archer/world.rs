@@ -34,6 +34,9 @@ pub const LEAN_FRAME_DEG: f64 = 1.0;
 /// A move of the bow does what was asked of it within this share.
 pub const BOW_GAIN_SD: f64 = 0.2;
 
+/// How far a move of the rest by one millimetre shifts bare shafts.
+pub const SHIFT_PER_MM_OF_REST: f64 = 20.0;
+
 /// One world.
 #[derive(Clone)]
 pub struct World {

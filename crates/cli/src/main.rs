@@ -5,6 +5,7 @@ mod args;
 mod caret;
 mod clock;
 mod commands;
+mod demo;
 mod failure;
 mod input;
 mod json;

@@ -31,6 +31,17 @@ pub fn write(path: &Path, text: &str, existing: Existing) -> Result<(), Failure>
     written.map_err(failed)
 }
 
+/// Makes the new folder `path`.
+pub fn new_folder(path: &Path) -> Result<(), Failure> {
+    fs::create_dir(path).map_err(|error| match error.kind() {
+        ErrorKind::AlreadyExists => {
+            Failure::new(Kind::InputOutput, format!("{} exists already", path.display()))
+                .hinting(["name another folder"])
+        }
+        _ => Failure::new(Kind::InputOutput, format!("could not make {}: {error}", path.display())),
+    })
+}
+
 /// A name in the same folder that nobody else uses.
 fn beside(path: &Path) -> PathBuf {
     let mut name = path.file_name().unwrap_or_default().to_owned();

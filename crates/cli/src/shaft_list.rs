@@ -67,7 +67,8 @@ impl Advising for ListFault {
             Self::BadName => ShaftNameError.to_string(),
             Self::Backwards => "put the smaller number first".to_owned(),
             Self::TooMany => "begin a journal for each set of arrows".to_owned(),
-            Self::Unknown { meant } => format!("did you mean \"{}\"?", meant.as_ref()?),
+            Self::Unknown { meant: Some(meant) } => format!("did you mean \"{meant}\"?"),
+            Self::Unknown { meant: None } => "name it in --shafts too".to_owned(),
             Self::NoMark => "for example 7=180, in degrees clockwise from 12 o'clock".to_owned(),
             Self::Angle(fault) => return fault.way_on(),
         })

@@ -30,7 +30,7 @@ pub enum Damage {
         expected: u64,
     },
     /// It was written after another line than the one before it.
-    #[error("it does not follow on the line before: one of the two comes from another journal")]
+    #[error("it was not written after the line before: one of the two was exchanged")]
     Exchanged,
     /// It is of a kind that is not known.
     #[error("it is of a kind that this program does not know: \"{found}\"")]

@@ -97,3 +97,18 @@ fn sync_folder(path: &Path) -> io::Result<()> {
 fn sync_folder(_path: &Path) -> io::Result<()> {
     Ok(())
 }
+
+#[cfg(all(test, target_os = "linux"))]
+mod tests {
+    use std::path::Path;
+
+    use super::append;
+    use crate::JournalError;
+
+    #[test]
+    fn what_cannot_be_cut_off_again_is_not_confirmed() {
+        // Every write to this device finds the disk full, and it has no length to cut back to.
+        let error = append(Path::new("/dev/full"), 0, b"{}\n").unwrap_err();
+        assert!(matches!(error, JournalError::NotConfirmed { .. }), "{error}");
+    }
+}

@@ -90,11 +90,11 @@ impl EndEntry {
         let at = self.at.as_deref().unwrap_or_default();
         at.parse::<Timestamp>().map_err(|what| Fault::at("at", what))?;
         let evening = self.evening.clone().unwrap_or_default();
-        let length = evening.trim().chars().count();
-        if (1..=LONGEST_EVENING).contains(&length) && !evening.contains(char::is_control) {
-            Ok(evening)
-        } else {
+        let long = evening.chars().count() > LONGEST_EVENING;
+        if evening.trim().is_empty() || long || evening.contains(char::is_control) {
             Err(Fault::at("evening", What::BadEvening))
+        } else {
+            Ok(evening)
         }
     }
 

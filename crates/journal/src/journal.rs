@@ -11,6 +11,7 @@ use crate::{
 };
 
 /// A journal as it was when it was opened or last written to.
+#[derive(Debug)]
 pub struct Journal {
     path: PathBuf,
     reading: Reading,

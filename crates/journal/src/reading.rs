@@ -7,6 +7,7 @@ use crate::chain::LONGEST_LINE;
 use crate::{Damage, Entry, JournalError, State, disk};
 
 /// What a journal holds.
+#[derive(Debug)]
 pub(crate) struct Reading {
     /// What its records say.
     pub state: State,

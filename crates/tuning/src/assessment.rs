@@ -1,8 +1,8 @@
 //! Everything that a history tells at given scales.
 
 use crate::judge::Judge;
+use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observations};
-use crate::posterior::Posterior;
 use crate::roster::{Roster, Standing};
 use crate::{History, Policy, Scales};
 
@@ -12,17 +12,15 @@ pub struct Assessment<'a> {
     /// What the flight model reads.
     pub seen: Observations,
     roster: Roster,
-    scales: Scales,
-    posterior: Posterior,
+    learned: Learned,
 }
 
 impl<'a> Assessment<'a> {
     /// Reads a history.
     pub fn of(history: &'a History) -> Self {
         let seen = Observations::of(history);
-        let scales = Scales::at(history.setup.distance);
-        let posterior = Posterior::fit(&seen, &scales);
-        Self { history, roster: Roster::of(history), scales, posterior, seen }
+        let learned = learn(&seen, &Scales::at(history.setup.distance));
+        Self { history, roster: Roster::of(history), learned, seen }
     }
 
     /// The judge of its shafts.
@@ -31,12 +29,14 @@ impl<'a> Assessment<'a> {
         Judge {
             setup: &self.history.setup,
             policy,
-            scales: &self.scales,
-            posterior: &self.posterior,
+            scales: &self.learned.scales,
+            posterior: &self.learned.posterior,
             roster: &self.roster,
+            loose: &self.learned.loose,
             shafts: self.roster.shafts.iter().filter_map(life).collect(),
             references: self.roster.references_in_use().filter_map(life).collect(),
             bow: self.seen.bow_changes_mm.len(),
+            sitting: self.seen.sittings - 1,
             leans_are_read: self.leans_are_read(),
             seed: self.history.events.len() as u64,
         }

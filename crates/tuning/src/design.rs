@@ -26,6 +26,31 @@ impl Combination {
     pub fn of(&self, value_at: impl Fn(usize) -> f64) -> f64 {
         self.0.iter().map(|&(at, factor)| factor * value_at(at)).sum()
     }
+
+    /// `factor` times the combination.
+    pub fn scaled(mut self, factor: f64) -> Self {
+        self.0.iter_mut().for_each(|(_, by)| *by *= factor);
+        self
+    }
+
+    /// The combination less `other`.
+    pub fn minus(&self, other: &Self) -> Self {
+        let less = other.0.iter().map(|&(at, factor)| (at, -factor));
+        Self(self.0.iter().copied().chain(less).collect()).merged()
+    }
+
+    /// The same combination with each place named once, in order.
+    pub fn merged(mut self) -> Self {
+        self.0.sort_unstable_by_key(|&(at, _)| at);
+        self.0.dedup_by(|next, kept| {
+            let same = next.0 == kept.0;
+            if same {
+                kept.1 += next.1;
+            }
+            same
+        });
+        self
+    }
 }
 
 /// Adds `factor` times the planar unknown at `at`, turned counter-clockwise by `turn_rad`.
@@ -46,6 +71,13 @@ fn add_shaft(to: &mut Planar, layout: &Layout, life: usize, factor: f64, mark_ra
     add(to, own + shaft::STIFF_AGAINST, factor, 2.0 * mark_rad);
     add(to, layout.set(), factor, -mark_rad);
     add(to, layout.set() + 2, factor, -2.0 * mark_rad);
+}
+
+/// What a bare shaft itself adds to where it lands.
+pub fn own_miss(layout: &Layout, life: usize, mark_rad: f64) -> Planar {
+    let mut miss = Planar::default();
+    add_shaft(&mut miss, layout, life, 1.0, mark_rad);
+    miss
 }
 
 /// Where a bare shaft lands, from where references land.

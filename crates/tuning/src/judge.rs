@@ -24,12 +24,16 @@ pub struct Judge<'a> {
     pub scales: &'a Scales,
     pub posterior: &'a Posterior,
     pub roster: &'a Roster,
+    /// For each life, the probability that it does not repeat.
+    pub loose: &'a [f64],
     /// The lives of the bare shafts.
     pub shafts: Vec<usize>,
     /// The lives of the references in use.
     pub references: Vec<usize>,
     /// How many times the bow was changed.
     pub bow: usize,
+    /// The present sitting.
+    pub sitting: usize,
     /// Whether a shot shows its lean.
     pub leans_are_read: bool,
     /// What the order of the next end is shuffled by.
@@ -129,6 +133,12 @@ impl<'a> Judge<'a> {
             ShaftState::SetAside => Verdict::Retire(RetireReason::SetAside),
             ShaftState::Fletched => Verdict::Keep,
             ShaftState::InUse if self.keeps(candidate) => Verdict::Keep,
+            ShaftState::InUse
+                if self.loose[candidate.life] > 0.95
+                    && candidate.standing.counted.len() >= self.policy.retire_shots =>
+            {
+                Verdict::Retire(RetireReason::DoesNotRepeat)
+            }
             ShaftState::InUse if self.retires(candidate, shift) => {
                 Verdict::Retire(self.why_retired(candidate, shift))
             }
@@ -140,7 +150,9 @@ impl<'a> Judge<'a> {
     fn keeps(&self, candidate: &Candidate<'_>) -> bool {
         let promise = candidate.promise();
         let known_mm2 = promise.miss.covariance_mm2.trace() / 2.0;
+        let repeats = 1.0 - self.loose[candidate.life];
         promise.within >= self.policy.keep_at
+            && promise.within * repeats >= self.policy.keep_at - 0.03
             && !candidate.standing.counted.is_empty()
             && known_mm2 <= self.shot_variance_mm2() / 2.0
     }

@@ -6,7 +6,8 @@ use rand_pcg::Pcg64;
 
 use crate::judge::{Candidate, Judge};
 use crate::look_ahead::Prospect;
-use crate::{Aim, PlannedShot, Purpose, Verdict};
+use crate::roster::Standing;
+use crate::{Aim, PlannedShot, Purpose, Scales, Verdict};
 
 impl Judge<'_> {
     /// The next end, references first, the bare shafts shuffled; `None` when nothing is worth a shot.
@@ -21,23 +22,41 @@ impl Judge<'_> {
             })
             .collect();
         open.sort_by(|(_, one), (_, other)| other.gain_per_shot.total_cmp(&one.gain_per_shot));
-        let references = self.references_to_shoot();
-        open.truncate(self.setup.arrows_per_end.saturating_sub(references.len()).max(1));
         if open.is_empty() {
             return None;
         }
+        let references = self.references_to_shoot(&open);
+        open.truncate(self.setup.arrows_per_end.saturating_sub(references.len()).max(1));
         open.shuffle(&mut Pcg64::seed_from_u64(self.seed));
         let bare = open.into_iter().map(|(one, prospect)| self.bare_shot(one, prospect));
         Some(references.into_iter().chain(bare).collect())
     }
 
-    /// The first reference in use always.
-    fn references_to_shoot(&self) -> Vec<PlannedShot> {
-        let shot = |standing: &crate::roster::Standing| PlannedShot {
+    /// The reference, where it tells the open shafts more than one more bare shot would.
+    ///
+    /// Its shot says where references land, which every open shaft is measured from; a bare shot says it of one.
+    fn references_to_shoot(&self, open: &[(&Candidate<'_>, Prospect)]) -> Vec<PlannedShot> {
+        let Scales { bare_mm, reference_mm, read_mm, aim_mm, .. } = *self.scales;
+        let sitting = self.posterior.layout.sitting(self.sitting);
+        let told = |known_mm2: f64, scatter_mm: f64| {
+            let shot_mm2 = scatter_mm * scatter_mm + read_mm * read_mm + aim_mm * aim_mm;
+            known_mm2 * known_mm2 / (known_mm2 + shot_mm2)
+        };
+        let landing_mm2 = f64::midpoint(
+            self.posterior.covariance[(sitting, sitting)],
+            self.posterior.covariance[(sitting + 1, sitting + 1)],
+        );
+        let by_reference = open.len() as f64 * told(landing_mm2, reference_mm);
+        let by_bare = open
+            .iter()
+            .map(|(one, _)| told(one.promise().miss.covariance_mm2.trace() / 2.0, bare_mm))
+            .fold(0.0, f64::max);
+        let shot = |standing: &Standing| PlannedShot {
             shaft: standing.name.clone(),
             purpose: Purpose::Reference,
         };
-        self.roster.references_in_use().take(1).map(shot).collect()
+        let wanted = usize::from(by_reference >= by_bare);
+        self.roster.references_in_use().take(wanted).map(shot).collect()
     }
 
     fn bare_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> PlannedShot {

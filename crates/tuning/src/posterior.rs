@@ -3,11 +3,11 @@
 use nalgebra::{DMatrix, DVector};
 use quarterturn_geometry::Offset;
 
-use crate::design::{self, Planar};
+use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
-use crate::observation::Observations;
-use crate::{Miss, Scales};
+use crate::precision_inverse::precision_inverse;
+use crate::Miss;
 
 /// The Gaussian posterior of all unknowns at given scales.
 pub struct Posterior {
@@ -20,14 +20,30 @@ pub struct Posterior {
 }
 
 impl Posterior {
-    /// The posterior of what was observed.
-    pub fn fit(seen: &Observations, scales: &Scales) -> Self {
-        let layout = Layout::of(seen);
-        let weights = vec![1.0; seen.shots.len()];
-        let equations = NormalEquations::gather(seen, &weights, &layout, scales);
-        let covariance = inverse(equations.precision);
+    /// The posterior that follows from the normal equations.
+    pub fn of(layout: Layout, equations: NormalEquations) -> Self {
+        let covariance = precision_inverse(equations.precision);
         let mean = &covariance * &equations.vector;
         Self { layout, mean, covariance }
+    }
+
+    /// E[(value − of·θ)²].
+    pub fn expected_square(&self, value: f64, of: &Combination) -> f64 {
+        (value - of.of(|at| self.mean[at])).powi(2) + self.covariance_of(of, of)
+    }
+
+    /// E[(value − of·θ) (with·θ)].
+    pub fn expected_product(&self, value: f64, of: &Combination, with: &Combination) -> f64 {
+        let mean = |of: &Combination| of.of(|at| self.mean[at]);
+        (value - mean(of)) * mean(with) - self.covariance_of(of, with)
+    }
+
+    fn covariance_of(&self, one: &Combination, other: &Combination) -> f64 {
+        let column = |by: usize| {
+            let column = self.covariance.column(by);
+            one.of(|at| column[at])
+        };
+        other.of(column)
     }
 
     /// Mean and covariance of something in the plane.
@@ -53,17 +69,6 @@ impl Posterior {
             }
         }
         &rows * known * rows.transpose()
-    }
-}
-
-/// The inverse of a precision matrix.
-///
-/// The prior alone makes it positive definite; where rounding undoes that, the prior is all that is left to say.
-fn inverse(precision: DMatrix<f64>) -> DMatrix<f64> {
-    let diagonal = precision.diagonal();
-    match precision.cholesky() {
-        Some(root) => root.inverse(),
-        None => DMatrix::from_diagonal(&diagonal.map(f64::recip)),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use clap::Args;
+use clap::{ArgGroup, Args};
 use quarterturn_tuning::BowPart;
 
 use super::word_value::word;
@@ -12,7 +12,7 @@ use super::word_value::word;
 #[command(after_help = "Examples:\n  \
         quarterturn bow dozen.journal --note \"rest in, half a turn\" --part rest --move-mm -0.8,0\n  \
         quarterturn bow dozen.journal --leave \"good enough for this season\"")]
-#[group(id = "change", required = true, multiple = false, args = ["note", "leave"])]
+#[command(group(ArgGroup::new("change").required(true).args(["note", "leave"])))]
 pub struct BowArgs {
     /// The journal
     pub journal: PathBuf,

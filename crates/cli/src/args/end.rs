@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use clap::Args;
+use clap::{ArgGroup, Args};
 
 /// What can be typed after `end`.
 #[derive(Args, Debug)]
@@ -19,7 +19,7 @@ use clap::Args;
         w k n q  wind, contact, nock moved, doubtful reading    x b   lost, broken\n\
         A tail that is left out is unknown, not straight."
 )]
-#[group(id = "entry", required = true, multiple = false, args = ["line", "file"])]
+#[command(group(ArgGroup::new("entry").required(true).args(["line", "file"])))]
 pub struct EndArgs {
     /// The journal
     pub journal: PathBuf,

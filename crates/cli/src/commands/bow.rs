@@ -14,8 +14,11 @@ pub fn run(args: &BowArgs) -> Result<Answer, Failure> {
     let entry = entry(args)?;
     let mut opened = Opened::at(&args.journal)?;
     let confirmed = opened.append(Entry::Bow(entry))?;
-    let text =
-        if args.json { json::recorded(&confirmed)? } else { screens::recorded_bow(&opened, args) };
+    let text = match &args.leave {
+        _ if args.json => json::recorded(&confirmed)?,
+        Some(_) => screens::recorded_leave(&opened),
+        None => screens::recorded_bow(&opened, args.part),
+    };
     Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
 }
 

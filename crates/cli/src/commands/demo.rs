@@ -1,10 +1,33 @@
-//! `demo`: to come.
+//! `demo`: a whole tuning with an invented dozen.
 
+use super::plot;
 use crate::answer::Answer;
 use crate::args::DemoArgs;
+use crate::demo::{Played, play};
 use crate::failure::Failure;
+use crate::output::{self, Existing};
+use crate::wording::{command, paragraph};
 
-/// Plays a whole tuning.
+/// Plays a tuning in a new folder, and tells it.
 pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
-    Ok(Answer::new(format!("{}\n", args.folder.display())))
+    output::new_folder(&args.folder)?;
+    let Played { opened, transcript, truth } = play(&args.folder)?;
+    let picture = opened.path.with_extension("svg");
+    output::write(&picture, &plot::picture(&opened), Existing::Keep)?;
+    let written =
+        format!("Written: {} and its picture {}.", opened.path.display(), picture.display());
+    let try_next = [
+        format!("look at {}", picture.display()),
+        command("undo", &opened.path),
+        format!("{} --json", command("next", &opened.path)),
+        "quarterturn new my-dozen.journal --shafts 1-12 --reference R \\\n    --distance 18.3m \
+         --tolerance 25mm"
+            .to_owned(),
+    ];
+    Ok(Answer::new(transcript.ending(&format!(
+        "{}\n{}\n\nTry next:\n  {}\n",
+        paragraph("", &truth),
+        paragraph("", &written),
+        try_next.join("\n  ")
+    ))))
 }

@@ -18,19 +18,22 @@ pub use next::next;
 pub use recorded::{begun, recorded};
 pub use show::show;
 
-/// The answer as one line of JSON.
+/// An answer made of what was entered, as one line of JSON.
 fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {
-    let failed = |why: String| {
-        Failure::new(Kind::Data, format!("the answer cannot be written as JSON: {why}"))
-    };
-    let value = serde_json::to_value(answer).map_err(|error| failed(error.to_string()))?;
-    // What is not a finite number becomes null without notice.
-    if holds_null(&value) {
-        return Err(failed("a number in it is not finite".to_owned())
-            .hinting(["this is a fault of the program: please report it with the journal"]));
-    }
-    let text = serde_json::to_string(answer).map_err(|error| failed(error.to_string()))?;
+    let text = serde_json::to_string(answer).map_err(|error| failed(&error.to_string()))?;
     Ok(text + "\n")
+}
+
+/// An answer made of what was computed, as one line of JSON in which every number is finite.
+fn finite_line<T: Serialize>(answer: &T) -> Result<String, Failure> {
+    let value = serde_json::to_value(answer).map_err(|error| failed(&error.to_string()))?;
+    // What is not finite becomes null without notice.
+    if holds_null(&value) { Err(failed("a number in it is not finite")) } else { line(answer) }
+}
+
+fn failed(why: &str) -> Failure {
+    Failure::new(Kind::Data, format!("the answer cannot be written as JSON: {why}"))
+        .hinting(["this is a fault of the program: please report it with the journal"])
 }
 
 fn holds_null(value: &Value) -> bool {
@@ -44,12 +47,12 @@ fn holds_null(value: &Value) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::line;
+    use super::finite_line;
 
     #[test]
     fn what_is_not_finite_is_never_written() {
-        assert_eq!(line(&[1.5, 0.1]).unwrap(), "[1.5,0.1]\n");
-        assert!(line(&[1.5, f64::NAN]).is_err());
-        assert!(line(&[[f64::INFINITY]]).is_err());
+        assert_eq!(finite_line(&[1.5, 0.1]).unwrap(), "[1.5,0.1]\n");
+        assert!(finite_line(&[1.5, f64::NAN]).is_err());
+        assert!(finite_line(&[[f64::INFINITY]]).is_err());
     }
 }

@@ -32,7 +32,7 @@ pub fn next(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         Step::MoveBow => ("bow", [].as_slice()),
         Step::Finished(_) => ("finished", [].as_slice()),
     };
-    super::line(&NextAnswer {
+    super::finite_line(&NextAnswer {
         schema: "quarterturn.next/1",
         step,
         why: wording::why(advice, ruler),

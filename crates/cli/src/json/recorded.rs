@@ -1,66 +1,80 @@
 //! What was recorded, as JSON.
 
-use quarterturn_journal::{Confirmed, Entry, NewEntry, Stamp};
+use quarterturn_journal::{Confirmed, Entry, Stamp};
 use quarterturn_tuning::Event;
 use serde::Serialize;
+use serde_json::{Map, Value};
 
 use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::wording;
 
+/// What was recorded, in the names of the journal, behind what is said of every record.
 #[derive(Serialize)]
-struct Recorded<'a, T: Serialize> {
+struct Recorded {
     schema: &'static str,
-    seq: u64,
-    id: String,
-    time: String,
-    recorded: &'a T,
+    record: u64,
+    record_id: String,
+    recorded_at: String,
     #[serde(skip_serializing_if = "Option::is_none")]
     taken_back: Option<&'static str>,
     #[serde(skip_serializing_if = "Option::is_none")]
     cautions: Option<&'static [&'static str]>,
+    #[serde(flatten)]
+    data: Map<String, Value>,
 }
+
+/// The names that data may not have a second time.
+const OWN_NAMES: [&str; 6] =
+    ["schema", "record", "record_id", "recorded_at", "taken_back", "cautions"];
 
 /// A record that was appended.
 pub fn recorded(confirmed: &Confirmed) -> Result<String, Failure> {
     let record = &confirmed.record;
-    super::line(&Recorded::<Entry> {
-        schema: match &record.entry {
-            Entry::New(_) => NEW,
-            Entry::End(_) => "quarterturn.end/1",
-            Entry::Bow(_) => "quarterturn.bow/1",
-            Entry::Shaft(_) => "quarterturn.shaft/1",
-            Entry::Undo(_) => "quarterturn.undo/1",
-        },
-        seq: record.seq,
-        id: record.stamp.id.to_string(),
-        time: record.stamp.time.to_string(),
-        recorded: &record.entry,
+    super::line(&Recorded {
         taken_back: confirmed.taken_back.as_ref().map(kind),
-        cautions: None,
+        ..Recorded::new(&record.entry, record.seq, &record.stamp)?
     })
 }
 
 /// How a journal was begun, with what belongs before the first bare shot.
 pub fn begun(opened: &Opened, stamp: &Stamp) -> Result<String, Failure> {
-    super::line(&Recorded::<NewEntry> {
-        schema: NEW,
-        seq: opened.journal.state().records(),
-        id: stamp.id.to_string(),
-        time: stamp.time.to_string(),
-        recorded: opened.journal.state().beginning(),
-        taken_back: None,
+    let state = opened.journal.state();
+    let entry = Entry::New(state.beginning().clone());
+    super::line(&Recorded {
         cautions: Some(&wording::BEFORE_THE_FIRST_BARE_SHOT),
+        ..Recorded::new(&entry, state.records(), stamp)?
     })
 }
 
-const NEW: &str = "quarterturn.new/1";
+impl Recorded {
+    fn new(entry: &Entry, record: u64, stamp: &Stamp) -> Result<Self, Failure> {
+        let data = serde_json::to_value(entry).map_err(|error| super::failed(&error.to_string()));
+        let Value::Object(mut data) = data? else { return Err(super::failed("no members")) };
+        data.retain(|name, _| !OWN_NAMES.contains(&name.as_str()));
+        Ok(Self {
+            schema: match entry {
+                Entry::New(_) => "quarterturn.new/1",
+                Entry::End(_) => "quarterturn.end/1",
+                Entry::Bow(_) => "quarterturn.bow/1",
+                Entry::Shaft(_) => "quarterturn.shaft/1",
+                Entry::Undo(_) => "quarterturn.undo/1",
+            },
+            record,
+            record_id: stamp.id.to_string(),
+            recorded_at: stamp.time.to_string(),
+            taken_back: None,
+            cautions: None,
+            data,
+        })
+    }
+}
 
 /// The command that recorded an event.
 const fn kind(event: &Event) -> &'static str {
     match event {
         Event::End(_) => "end",
-        Event::Bow(_) | Event::BowLeft => "bow",
+        Event::Bow(_) | Event::BowLeft { .. } => "bow",
         Event::Shaft(..) => "shaft",
     }
 }

@@ -49,7 +49,7 @@ struct ShaftShown<'a> {
 pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
     let (state, ruler) = (opened.journal.state(), opened.ruler());
     let (setup, roster) = (&state.history().setup, state.roster());
-    super::line(&ShowAnswer {
+    super::finite_line(&ShowAnswer {
         schema: "quarterturn.show/1",
         units: state.unit().word(),
         distance_m: setup.distance.metres(),

@@ -3,6 +3,9 @@
 /// What a font adds to the width of a text when it is bold, as a factor.
 pub const BOLD: f64 = 1.1;
 
+/// From the base line of a text up to its middle, as a share of its size: half a capital's height.
+pub const MIDDLE: f64 = 0.36;
+
 /// The width of `text` at `size_mm`, mm: at least what the widest common sans-serif font takes.
 pub fn width_mm(text: &str, size_mm: f64) -> f64 {
     text.chars().map(width_em).sum::<f64>() * size_mm

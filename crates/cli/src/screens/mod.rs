@@ -8,6 +8,6 @@ mod show;
 
 pub use begun::begun;
 pub use next::next;
-pub use recorded::{recorded_bow, recorded_shaft, torn_kept, undone};
+pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, torn_kept, undone};
 pub use recorded_end::recorded_end;
 pub use show::show;

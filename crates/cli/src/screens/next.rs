@@ -4,6 +4,7 @@ use quarterturn_geometry::Index;
 use quarterturn_tuning::{Advice, PlannedShot, Purpose, Step};
 
 use crate::opened::Opened;
+use crate::shorthand;
 use crate::wording::{
     self, Table, WHAT_A_TURN_BUYS, command, instruction, mark, paragraph, purpose, turn,
 };
@@ -72,11 +73,13 @@ fn what_then(opened: &Opened, step: &Step) -> String {
     match step {
         Step::Shoot(shots) => {
             let groups: Vec<String> = shots.iter().map(group).collect();
-            format!("Then: {} \"{}\"", command("end"), groups.join(", "))
+            format!("Then: {} \\\n  \"{}\"", command("end"), groups.join(", "))
         }
         Step::MoveBow => {
             let bow = command("bow");
-            format!("Then: {bow} --note TEXT --part rest --move-mm X,Y\n  or: {bow} --leave TEXT")
+            format!(
+                "Then: {bow} \\\n  --note TEXT --part rest --move-mm X,Y\n  or: {bow} --leave TEXT"
+            )
         }
         Step::Finished(_) => format!("See: {}", command("show")),
     }
@@ -86,12 +89,7 @@ fn what_then(opened: &Opened, step: &Step) -> String {
 fn group(shot: &PlannedShot) -> String {
     match shot.purpose {
         Purpose::Bare { index, from, .. } if turn(from, index).is_some() => {
-            let hours = index.hours();
-            let hours = if hours < 1.0 { hours + 12.0 } else { hours };
-            let whole = (hours * 2.0).fract() == 0.0;
-            let typed =
-                if whole { hours.to_string() } else { format!("{}deg", index.degrees()) };
-            format!("{} i{typed} ...", shot.shaft)
+            format!("{} {} ...", shot.shaft, shorthand::mark(index))
         }
         _ => format!("{} ...", shot.shaft),
     }

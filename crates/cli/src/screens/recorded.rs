@@ -1,22 +1,26 @@
 //! The echoes of what was recorded beside ends.
 
 use quarterturn_journal::{Confirmed, Word};
-use quarterturn_tuning::{Event, ShaftChange};
+use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
-use crate::args::BowArgs;
 use crate::opened::Opened;
-use crate::wording::{command, count};
+use crate::wording::{command, count, paragraph};
 
-/// The bow was changed, or stays as it is.
-pub fn recorded_bow(opened: &Opened, args: &BowArgs) -> String {
-    let what = match args.part {
-        _ if args.leave.is_some() => {
-            "the bow stays as it is; it is not asked for again before new shots speak for it"
-        }
-        Some(part) => &format!("the {} was changed", part.word().replace('-', " ")),
-        None => "the bow was changed",
+/// The bow was changed.
+pub fn recorded_bow(opened: &Opened, part: Option<BowPart>) -> String {
+    let part = match part {
+        None | Some(BowPart::Other) => "bow".to_owned(),
+        Some(part) => part.word().replace('-', " "),
     };
-    followed(opened, what)
+    followed(opened, &format!("Recorded: the {part} was changed"))
+}
+
+/// The bow stays as it is.
+pub fn recorded_leave(opened: &Opened) -> String {
+    followed(
+        opened,
+        "Recorded: the bow stays as it is; it is not asked for again before new shots speak for it",
+    )
 }
 
 /// A shaft or a reference changed its state.
@@ -29,7 +33,7 @@ pub fn recorded_shaft(opened: &Opened, name: &str, change: ShaftChange) -> Strin
         ShaftChange::Readmit => "is taken up again",
         ShaftChange::Fletched => "is fletched: no longer bare",
     };
-    followed(opened, &format!("{name} {what}"))
+    followed(opened, &format!("Recorded: {name} {what}"))
 }
 
 /// The last entry was taken back.
@@ -41,7 +45,7 @@ pub fn undone(opened: &Opened, confirmed: &Confirmed) -> String {
         Some(Event::Shaft(name, change)) => format!("\"{name}: {}\"", change.word()),
         None => "nothing".to_owned(),
     };
-    followed_by(opened, &format!("Taken back: {what}; the journal keeps both"))
+    followed(opened, &format!("Taken back: {what}; the journal keeps both"))
 }
 
 /// Where the torn end of a journal was moved, if it had one.
@@ -51,9 +55,6 @@ pub fn torn_kept(confirmed: &Confirmed) -> Option<String> {
 }
 
 fn followed(opened: &Opened, what: &str) -> String {
-    followed_by(opened, &format!("Recorded: {what}"))
-}
-
-fn followed_by(opened: &Opened, what: &str) -> String {
-    format!("{what}.\n\nThen: {}\n", command("next", &opened.path))
+    let what = paragraph("", &format!("{what}."));
+    format!("{what}\n\nThen: {}\n", command("next", &opened.path))
 }

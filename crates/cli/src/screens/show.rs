@@ -77,24 +77,30 @@ fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
     let cov = &miss.covariance_mm2;
     let side = |mm: f64, variance_mm2: f64, positive, negative| {
         let say = |mm| ruler.estimate_bare(Millimetres::new(mm));
-        let side = if mm < 0.0 { negative } else { positive };
-        format!("{} ± {} {side}", say(mm.abs()), say(variance_mm2.sqrt()))
+        let side = match say(mm.abs()) {
+            nothing if nothing == say(0.0) => "",
+            _ if mm < 0.0 => negative,
+            _ => positive,
+        };
+        format!("{} ± {}{side}", say(mm.abs()), say(variance_mm2.sqrt()))
     };
-    let across = side(miss.mean.x_mm, cov.m11, "right", "left");
-    let up = side(miss.mean.y_mm, cov.m22, "high", "low");
+    let across = side(miss.mean.x_mm, cov.m11, " right", " left");
+    let up = side(miss.mean.y_mm, cov.m22, " high", " low");
     format!("{across}, {up}")
 }
 
 fn bow(advice: &Advice, ruler: Ruler) -> String {
     let bow = &advice.bow;
+    if advice.shafts.iter().all(|report| report.shots_total == 0) {
+        return "Common offset: not known before a bare shaft was shot.".to_owned();
+    }
     format!(
-        "Common offset: bare shafts as a whole land {} the reference ({} {}). As the bow stands \
-         about {:.0} of {} come inside the tolerance at their best mark.",
-        ruler.miss_of(bow.offset.mean),
+        "Common offset of bare shafts from the reference: {} ({}). As the bow stands, about {:.0} of \
+         {} come inside the tolerance at their best mark.",
         miss_and_error(&bow.offset, ruler),
         ruler.unit().symbol,
         bow.expected_within_now,
-        bow.shafts
+        count(bow.shafts, "shaft")
     )
 }
 

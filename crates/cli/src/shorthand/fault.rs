@@ -8,6 +8,9 @@ use crate::quantity::QuantityFault;
 /// Why a line is not an end.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ShorthandFault {
+    /// No arrow at all.
+    #[error("no arrow is named here")]
+    Nothing,
     /// A word that means nothing here.
     #[error("\"{word}\" is not a word of the line")]
     UnknownWord {
@@ -62,6 +65,7 @@ impl Advising for ShorthandFault {
                 "the words are r l u d and h for a hit, t for a tail, i for a mark, and the letters \
                  g p w k n q x b; `quarterturn help end` explains them"
             }
+            Self::Nothing => "for example \"R 0, 7 r31 u8\"",
             Self::NoSuchHour => "hours run from 1 to 12; half past two is 2.5",
             Self::Negative => "r right, l left, u up, d down",
             Self::SaidTwice => "take one of the two out",

@@ -2,6 +2,7 @@
 
 mod fault;
 mod group;
+mod printed;
 mod typed_end;
 mod word;
 
@@ -12,6 +13,7 @@ use crate::quantity::Unit;
 
 pub use fault::ShorthandFault;
 use group::Group;
+pub use printed::{mark, printed};
 pub use typed_end::TypedEnd;
 
 /// Reads an end; lengths without a unit are in `unit`.
@@ -22,6 +24,9 @@ pub fn parse(line: &str, unit: &'static Unit) -> Result<TypedEnd, Located<Shorth
         if let Some(group) = Group::parse(line, text, unit)? {
             end.push(group);
         }
+    }
+    if end.entry.shots.is_empty() {
+        return Err(Located::new(ShorthandFault::Nothing, 0..line.len()));
     }
     Ok(end)
 }

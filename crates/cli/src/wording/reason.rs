@@ -25,11 +25,12 @@ pub fn reason(report: &ShaftReport, ruler: Ruler) -> String {
 fn kept(report: &ShaftReport) -> String {
     let elsewhere = report.shots_total - report.shots_here.min(report.shots_total);
     let here = format!("{} at {}", count(report.shots_here, "shot"), mark(report.index));
-    let within = percent(report.within);
-    match elsewhere {
-        0 => format!("{within} sure to be inside, from {here}"),
-        _ => format!("{within} sure to be inside, from {here} and {elsewhere} elsewhere"),
-    }
+    let shots = match (report.shots_here, elsewhere) {
+        (_, 0) => here,
+        (0, _) => format!("{} at other marks", count(elsewhere, "shot")),
+        (_, _) => format!("{here} and {elsewhere} elsewhere"),
+    };
+    format!("{} sure to be inside, from {shots}", percent(report.within))
 }
 
 fn open(reason: OpenReason, report: &ShaftReport) -> String {
@@ -41,9 +42,7 @@ fn open(reason: OpenReason, report: &ShaftReport) -> String {
         OpenReason::NotWorthMore(shots) => {
             format!("not worth more shots: about {shots} more at {mark} would decide it")
         }
-        OpenReason::CannotTell => {
-            "not worth more shots: this group at this distance cannot decide it".to_owned()
-        }
+        OpenReason::CannotTell => "this group at this distance cannot decide it".to_owned(),
         OpenReason::NoReference => "no fletched reference is left to measure it from".to_owned(),
     }
 }

@@ -77,11 +77,10 @@ fn only_another_distance_is_kept() {
 }
 
 #[test]
-fn an_impossible_shot_is_refused_at_its_member() {
-    let hit = || shot("7");
+fn an_impossible_hit_is_refused_at_its_member() {
     let one = || shot("1");
     let cases = [
-        (hit(), "shots[1].shaft: there is no shaft \"7\" in this journal"),
+        (shot("7"), "shots[1].shaft: there is no shaft \"7\" in this journal"),
         (ShotEntry { x_mm: None, y_mm: None, ..one() }, "shots[1]: this shot has no hit"),
         (ShotEntry { y_mm: None, ..one() }, "shots[1].x_mm: this says nothing without \"y_mm\""),
         (
@@ -114,6 +113,16 @@ fn an_impossible_shot_is_refused_at_its_member() {
             },
             "shots[1].lean_x_deg: this says nothing without \"x_mm\"",
         ),
+    ];
+    for (shot, expected) in cases {
+        assert_eq!(refusal(shot), expected);
+    }
+}
+
+#[test]
+fn what_is_said_of_a_shot_must_have_a_meaning() {
+    let one = || shot("1");
+    let cases = [
         (
             ShotEntry { read_sd_mm: Some(0.0), ..one() },
             "shots[1].read_sd_mm: 0 mm cannot be: more than 0 and at most 1000 mm",

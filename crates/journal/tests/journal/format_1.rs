@@ -9,6 +9,8 @@ use quarterturn_tuning::{
     Shot,
 };
 
+use crate::scene::Scene;
+
 fn state() -> State {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/journal/format-1.jsonl");
     let journal = Journal::open(Path::new(path)).unwrap();
@@ -43,9 +45,8 @@ fn how_it_was_begun() {
     assert_eq!(state.beginning().hand.as_deref(), Some("right"));
 }
 
-#[test]
-fn what_happened_since() {
-    let first = End {
+fn first_end() -> End {
+    End {
         shots: vec![
             Shot {
                 shaft: name("R"),
@@ -74,8 +75,11 @@ fn what_happened_since() {
         ],
         evening: "2027-03-02".to_owned(),
         distance: None,
-    };
-    let last = End {
+    }
+}
+
+fn last_end() -> End {
+    End {
         shots: vec![
             Shot {
                 shaft: name("S"),
@@ -99,14 +103,18 @@ fn what_happened_since() {
         ],
         evening: "Thursday".to_owned(),
         distance: Some(Millimetres::from_metres(9.0)),
-    };
+    }
+}
+
+#[test]
+fn what_happened_since() {
     let rest = BowChange { part: BowPart::Rest, moved: Some(Offset::new(0.5, -0.25)) };
     let string = BowChange { part: BowPart::Other, moved: None };
     let expected = [
-        Event::End(first),
+        Event::End(first_end()),
         Event::Bow(rest),
         Event::Shaft(name("2"), ShaftChange::SetAside),
-        Event::End(last),
+        Event::End(last_end()),
         Event::Bow(string),
     ];
     let state = state();
@@ -115,4 +123,15 @@ fn what_happened_since() {
     assert_eq!(state.records(), 12);
     // By zlib of Python, of the last line without its line feed.
     assert_eq!(format!("{:08x}", state.seed()), "ad9aad16");
+}
+
+#[test]
+fn the_example_of_the_documents() {
+    let page = include_str!("../../../../docs/journal-format.md");
+    let example = page.split_once("```json\n").unwrap().1.split_once("```").unwrap().0;
+    let scene = Scene::of(example.as_bytes());
+    let journal = scene.open();
+    assert_eq!(journal.state().records(), 3);
+    assert_eq!(journal.state().last(), None);
+    assert_eq!(journal.torn(), None);
 }

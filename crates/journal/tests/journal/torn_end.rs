@@ -1,34 +1,54 @@
 //! A cut end is left out, said, and kept aside; nothing before it is lost.
 
-use std::fs;
+use std::fs::{self, File};
 
 use quarterturn_journal::{Entry, Journal, JournalError};
 
-use crate::scene::{Scene, end_of, stamp};
+use crate::scene::{Scene, end_of};
+
+/// Where the records of a journal end, in bytes.
+fn ends(bytes: &[u8]) -> Vec<usize> {
+    bytes.iter().enumerate().filter(|(_, byte)| **byte == b'\n').map(|(at, _)| at + 1).collect()
+}
 
 #[test]
 fn every_length_of_a_cut_journal_gives_its_whole_records() {
-    let whole = Scene::with_five_records().bytes();
-    let ends: Vec<usize> =
-        whole.iter().enumerate().filter(|(_, b)| **b == b'\n').map(|(n, _)| n + 1).collect();
-    for length in 0..=whole.len() {
-        let scene = Scene::of(&whole[..length]);
-        let records = ends.iter().filter(|end| **end <= length).count();
-        let Ok(mut journal) = Journal::open(&scene.path) else {
-            assert_eq!(records, 0, "{length} bytes");
-            continue;
-        };
-        assert_eq!(journal.state().records(), records as u64);
-        let torn = length - ends[records - 1];
-        assert_eq!(journal.torn().map_or(0, |torn| torn.bytes), torn as u64);
+    let scene = Scene::with_five_records();
+    let ends = ends(&scene.bytes());
+    let file = File::options().write(true).open(&scene.path).unwrap();
+    for length in (0..=scene.bytes().len()).rev() {
+        file.set_len(length as u64).unwrap();
+        let whole: Vec<_> = ends.iter().filter(|end| **end <= length).collect();
+        match (Journal::open(&scene.path), whole.last()) {
+            (Ok(journal), Some(end)) => {
+                assert_eq!(journal.state().records(), whole.len() as u64);
+                let torn = journal.torn().map_or(0, |torn| torn.bytes);
+                assert_eq!(torn, (length - **end) as u64);
+            }
+            (Err(JournalError::NotBegun { .. }), None) => {}
+            _ => panic!("{length} bytes"),
+        }
+    }
+}
 
-        let confirmed = journal.append(Entry::End(end_of(&["R"])), &stamp(9)).unwrap();
-        assert_eq!(confirmed.record.seq, records as u64 + 1);
-        assert_eq!(journal.torn(), None);
-        let kept = confirmed.torn_kept.map_or(Vec::new(), |kept| fs::read(kept).unwrap());
-        assert_eq!(kept, whole[length - torn..length]);
-        assert!(scene.bytes().starts_with(&whole[..length - torn]));
-        assert_eq!(scene.open().state().records(), records as u64 + 1);
+#[test]
+fn an_append_keeps_what_is_whole_and_sets_aside_what_is_torn() {
+    let whole = Scene::with_five_records().bytes();
+    let ends = ends(&whole);
+    for (records, pair) in (1..).zip(ends.windows(2)) {
+        let [end, next] = *pair else { panic!("two ends follow each other") };
+        for torn in [0, 1, (next - end) / 2, next - end - 1] {
+            let cut = &whole[..end + torn];
+            let scene = Scene::of(cut);
+            let confirmed = scene.append(Entry::End(end_of(&["R"]))).unwrap();
+            assert_eq!(confirmed.record.seq, records + 1);
+            let kept = confirmed.torn_kept.map_or(Vec::new(), |kept| fs::read(kept).unwrap());
+            assert_eq!(kept, cut[end..]);
+            assert!(scene.bytes().starts_with(&whole[..end]));
+            let journal = scene.open();
+            assert_eq!(journal.state().records(), records + 1);
+            assert_eq!(journal.torn(), None);
+        }
     }
 }
 

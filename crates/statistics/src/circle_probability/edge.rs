@@ -6,9 +6,6 @@ use nalgebra::{Matrix2, Vector2};
 
 use super::resolution::{Resolution, whole};
 
-/// Above this ratio of radius and smallest standard deviation the edge needs more nodes than strips do.
-const LARGEST_RATIO: f64 = 10.0;
-
 /// The probability, or `None` where the circle is too large for the spread.
 ///
 /// # Formula
@@ -29,7 +26,7 @@ pub(super) fn probability<R: Resolution>(
     let half = 0.5 * (a - c);
     let largest = 0.5 * (a + c) + (half * half + b * b).sqrt();
     let ratio = radius * (largest / determinant).sqrt();
-    if ratio.is_nan() || ratio > LARGEST_RATIO {
+    if ratio.is_nan() || ratio > R::LARGEST_RATIO {
         return None;
     }
     let (xx, xy, yy) = (c / determinant, -2.0 * b / determinant, a / determinant);

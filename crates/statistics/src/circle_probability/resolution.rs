@@ -7,6 +7,8 @@
 pub(super) trait Resolution {
     /// ρ along the edge, which the bump's small share of it forgives a little.
     const EDGE: f64;
+    /// Above this ratio of radius and smallest standard deviation the edge costs more than strips do.
+    const LARGEST_RATIO: f64;
     /// ρ across the strips.
     const STRIPS: f64;
     /// (1 − e^(−q/2))/q for q ≥ 0.
@@ -18,6 +20,7 @@ pub(super) struct Fine;
 
 impl Resolution for Fine {
     const EDGE: f64 = 7.5;
+    const LARGEST_RATIO: f64 = 10.0;
     const STRIPS: f64 = 8.2;
 
     fn damped(q: f64) -> f64 {
@@ -35,6 +38,7 @@ pub(super) struct Coarse;
 
 impl Resolution for Coarse {
     const EDGE: f64 = 3.6;
+    const LARGEST_RATIO: f64 = 20.0;
     const STRIPS: f64 = 4.5;
 
     /// With z = e^(−q/16) it is (1 − z⁸)/q, where 1 − z⁸ = (1 − z)(1 + z)(1 + z²)(1 + z⁴) and 1/z = 1 + yg with

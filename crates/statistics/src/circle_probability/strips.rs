@@ -4,8 +4,8 @@ use std::f64::consts::TAU;
 
 use nalgebra::Vector2;
 
+use super::principal_axes::PrincipalAxes;
 use super::resolution::{Resolution, whole};
-use crate::PrincipalAxes;
 use crate::distributions::normal;
 
 /// Below this ratio of standard deviation and radius an axis is taken as having no width.

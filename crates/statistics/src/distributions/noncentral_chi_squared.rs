@@ -45,7 +45,7 @@ impl NoncentralChiSquared {
         }
     }
 
-    /// P(X ≤ x) to 1e-10: 0 below 0, NaN for NaN.
+    /// P(X ≤ x) to 1e-11: 0 below 0, NaN for NaN.
     ///
     /// Terms follow from their neighbours. Weights are taken in units of the largest and divided by their sum, which leaves
     /// them no rounding of their own; where they are negligible the sum stops, after at most some 9√λ + 40 terms.

@@ -16,9 +16,9 @@ use crate::Level;
 /// P(T > t) = ½ I(ν/(ν + t²); ν/2, ½) for t ≥ 0, I the regularised incomplete beta function.
 ///
 /// # Source
-/// `beta_reg` of `statrs`, and from 1,000 degrees of freedom on G. W. Hill, 1970, Algorithm 395: Student's
-/// t-distribution, Communications of the ACM 13 (from memory). Quantiles start from the first terms of the expansion in 1/ν (M. Abramowitz, I. A. Stegun,
-/// 1964, Handbook of Mathematical Functions, 26.7.5) and are solved to the last digits.
+/// `beta_reg` of `statrs`, and from 1,000 degrees of freedom on G. W. Hill, 1970, Algorithm 395: Student's t-distribution,
+/// Communications of the ACM 13 (from memory). Quantiles start from the first terms of the expansion in 1/ν (M.
+/// Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 26.7.5, from memory) and are solved to the last digits.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct StudentT {
     degrees_of_freedom: f64,

@@ -46,7 +46,8 @@ fn eight_angles_are_a_fourier_transform() {
         assert_close(*actual, printed, TEN_DECIMALS);
     }
     assert_eq!(fit.degrees_of_freedom(), 1);
-    assert_close(fit.value_at(0.0), 3.1, ALGEBRA.max(0.3));
+    // Nothing is left for the fourth harmonic, so that the fit goes through the values.
+    assert_close(fit.value_at(0.0), 3.1, ALGEBRA);
 }
 
 #[test]

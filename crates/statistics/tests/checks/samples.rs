@@ -76,8 +76,8 @@ proptest! {
     #[test]
     fn moving_and_stretching_carry_through(
         values in proptest::collection::vec(-100.0..100.0, 2..40),
-        shift in -1000.0..1000.0,
-        factor in 0.1..10.0,
+        shift in -1000.0_f64..1000.0,
+        factor in 0.1_f64..10.0,
     ) {
         let plain = sample(values.clone());
         let moved = sample(values.iter().map(|x| shift + factor * x));

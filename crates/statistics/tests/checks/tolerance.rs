@@ -12,11 +12,13 @@ pub const TEN_DECIMALS: f64 = 0.51e-10;
 pub const TWELVE_DIGITS: f64 = 0.51e-11;
 
 /// Absolute: what the distribution functions promise.
-pub const DISTRIBUTION: f64 = 1e-10;
+pub const DISTRIBUTION: f64 = 1e-11;
 /// Relative: what the quantiles promise.
-pub const QUANTILE: f64 = 1e-10;
+pub const QUANTILE: f64 = 1e-12;
 /// Absolute: what the probability of a circle promises.
 pub const CIRCLE: f64 = 1e-11;
+/// Absolute: the same where the smallest standard deviation is a ten-millionth of the radius, sixteen digits less seven.
+pub const FLAT_CIRCLE: f64 = 1e-9;
 /// Absolute: what the quick probability of a circle promises.
 pub const QUICK_CIRCLE: f64 = 1e-4;
 

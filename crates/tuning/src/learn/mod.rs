@@ -1,0 +1,68 @@
+//! How the journal teaches the scales: expectation and maximisation in turn.
+
+mod residuals;
+mod scatter;
+mod sizes;
+mod slope;
+mod tails;
+
+use self::residuals::Residuals;
+use self::tails::Looseness;
+use crate::Scales;
+use crate::layout::Layout;
+use crate::normal_equations::NormalEquations;
+use crate::observation::Observations;
+use crate::posterior::Posterior;
+use crate::prior;
+use crate::readings::{Reader, ShotWeight};
+
+/// So many rounds bring the scales to within a few percent of where they settle.
+const ROUNDS: usize = 12;
+
+/// What was learned from what was observed.
+pub struct Learned {
+    /// The scales.
+    pub scales: Scales,
+    /// The unknowns at these scales.
+    pub posterior: Posterior,
+    /// For each life, the probability that it scatters at least twice as widely as the archer's other shafts.
+    pub loose: Vec<f64>,
+}
+
+/// Learns from what was observed, beginning with `expected`.
+///
+/// # Method
+/// Each round takes the posterior of the unknowns at the present scales, and from it the expected squares of
+/// everything that has a scale: each scale moves to where they put it, held by a weak prior at what was expected.
+/// Shots that fly far weigh less, as a Student t tail asks; so do the shots of a shaft that does not repeat.
+///
+/// # Source
+/// Dempster, Laird and Rubin (1977), Journal of the Royal Statistical Society B 39, 1 (expectation and
+/// maximisation); Lange, Little and Taylor (1989), Journal of the American Statistical Association 84, 881 (the
+/// weights of t tails).
+pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
+    let layout = Layout::of(seen);
+    let mut scales = *expected;
+    let mut weights = vec![ShotWeight::FULL; seen.shots.len()];
+    let mut looseness = vec![Looseness::BEFORE; seen.lives.len()];
+    let mut rounds = 0;
+    loop {
+        let reader = Reader { seen, layout: &layout, scales: &scales, weights: &weights };
+        let coordinates = reader.coordinates();
+        let prior = prior::precision(seen, &layout, &scales);
+        let equations = NormalEquations::gather(&coordinates, prior);
+        let posterior = Posterior::of(layout.clone(), equations);
+        if rounds == ROUNDS || seen.shots.is_empty() {
+            let loose = looseness.iter().map(Looseness::probability).collect();
+            return Learned { scales, posterior, loose };
+        }
+        rounds += 1;
+        let residuals = Residuals::of(seen, &coordinates, &posterior);
+        let before = scales;
+        scatter::update(&mut scales, expected, seen, &residuals, &weights);
+        sizes::update(&mut scales, expected, seen, &posterior);
+        slope::update(&mut scales, expected, &before, seen, &coordinates, &posterior);
+        looseness = tails::looseness(seen, &residuals, &scales);
+        weights = tails::weights(seen, &residuals, &scales, &looseness);
+    }
+}

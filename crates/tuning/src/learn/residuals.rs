@@ -1,0 +1,77 @@
+//! What each shot differs from what the posterior expects of it, squared and averaged over what is not known.
+
+use crate::design::Combination;
+use crate::observation::Observations;
+use crate::posterior::Posterior;
+use crate::readings::{Coordinate, Of, Reading};
+
+/// Expected squares, summed over the two axes.
+pub struct Residuals {
+    /// For each shot, of the scatter of its hit, mm².
+    pub hit: Vec<f64>,
+    /// For each shot, of the scatter of its lean, deg², where it was read.
+    pub lean: Vec<Option<f64>>,
+    /// Over the ends, of their own aim, mm², and how many coordinates that sums.
+    pub aim: Sum,
+    /// Over the ends, of their own lean frame, deg², and how many coordinates that sums.
+    pub frame: Sum,
+}
+
+/// A sum of squares and how many terms it has.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Sum {
+    /// The sum of squares.
+    pub squares: f64,
+    /// How many terms.
+    pub terms: f64,
+}
+
+impl Residuals {
+    /// The residuals of all that was read.
+    pub fn of(seen: &Observations, coordinates: &[Coordinate], posterior: &Posterior) -> Self {
+        let shots = seen.shots.len();
+        let mut all = Self {
+            hit: vec![0.0; shots],
+            lean: vec![None; shots],
+            aim: Sum::default(),
+            frame: Sum::default(),
+        };
+        for coordinate in coordinates.iter().filter(|one| !one.readings.is_empty()) {
+            all.add(coordinate, posterior);
+        }
+        all
+    }
+
+    fn add(&mut self, coordinate: &Coordinate, posterior: &Posterior) {
+        let (rows, values, weights) = coordinate.sums();
+        let end = rows.scaled(1.0 / weights);
+        let end_value = values / weights;
+        let of_end = match coordinate.of {
+            Of::Hit => &mut self.aim,
+            Of::Lean => &mut self.frame,
+        };
+        of_end.squares += posterior.expected_square(end_value, &end) + 1.0 / weights;
+        of_end.terms += 1.0;
+        for reading in &coordinate.readings {
+            let square = expected_scatter(reading, &end, end_value, weights, posterior);
+            match coordinate.of {
+                Of::Hit => self.hit[reading.shot] += square,
+                Of::Lean => *self.lean[reading.shot].get_or_insert(0.0) += square,
+            }
+        }
+    }
+}
+
+/// The expected square of the part of a reading's noise that is the shot's own scatter.
+fn expected_scatter(
+    Reading { row, value, weight, scatter_share, .. }: &Reading,
+    end: &Combination,
+    end_value: f64,
+    weights: f64,
+    posterior: &Posterior,
+) -> f64 {
+    let own = row.minus(end);
+    let square = posterior.expected_square(value - end_value, &own) + 1.0 / weights;
+    // Of a noise that is scatter and reading, the scatter's share is known up to what the reading may have been.
+    scatter_share * scatter_share * square + scatter_share * (1.0 - scatter_share) / weight
+}

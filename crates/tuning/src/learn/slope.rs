@@ -1,0 +1,46 @@
+//! The lean that goes with a miss, learned as the slope of a regression between two unknowns.
+
+use crate::Scales;
+use crate::design;
+use crate::observation::{Kind, Observations};
+use crate::posterior::Posterior;
+use crate::readings::{Coordinate, Of};
+
+/// How far the slope may lie from what was expected, as a share of it.
+const SLOPE_SD_SHARE: f64 = 0.4;
+
+/// Moves the slope to where the leans put it.
+///
+/// # Formula
+/// With r the residual of a lean and t the part of the miss that it goes with, both expected over the posterior,
+/// s ← s + (Σ w E[r t] + (s₀ − s)/v₀) / (Σ w E[t²] + 1/v₀).
+pub fn update(
+    scales: &mut Scales,
+    expected: &Scales,
+    before: &Scales,
+    seen: &Observations,
+    coordinates: &[Coordinate],
+    posterior: &Posterior,
+) {
+    let held = (SLOPE_SD_SHARE * expected.lean_per_miss_deg_per_mm).powi(-2);
+    let slope = before.lean_per_miss_deg_per_mm;
+    let mut across = held * (expected.lean_per_miss_deg_per_mm - slope);
+    let mut along = held;
+    for (at, coordinate) in coordinates.iter().enumerate().filter(|(_, one)| one.of == Of::Lean) {
+        let (rows, values, weights) = coordinate.sums();
+        let end = rows.scaled(1.0 / weights);
+        for reading in &coordinate.readings {
+            let shot = &seen.shots[reading.shot];
+            if seen.lives[shot.life].kind == Kind::Reference {
+                continue;
+            }
+            let own = design::own_miss(&posterior.layout, shot.life, shot.mark_rad);
+            let miss = &own[at % 2];
+            let residual = reading.row.minus(&end);
+            let value = reading.value - values / weights;
+            across += reading.weight * posterior.expected_product(value, &residual, miss);
+            along += reading.weight * posterior.expected_square(0.0, miss);
+        }
+    }
+    scales.lean_per_miss_deg_per_mm = slope + across / along;
+}

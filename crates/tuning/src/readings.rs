@@ -1,0 +1,171 @@
+//! The coordinates that were read, as equations in the unknowns, end by end.
+
+use crate::Scales;
+use crate::design::{self, Combination, Planar};
+use crate::layout::Layout;
+use crate::observation::{Kind, Observation, Observations};
+
+/// What a coordinate is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Of {
+    /// A hit, mm.
+    Hit,
+    /// A lean, degrees.
+    Lean,
+}
+
+/// One coordinate of one end: its readings share a mean of their own, normal about zero.
+#[derive(Clone, Debug)]
+pub struct Coordinate {
+    /// What it is of.
+    pub of: Of,
+    /// The precision of the end's own mean.
+    pub end_precision: f64,
+    /// What was read.
+    pub readings: Vec<Reading>,
+}
+
+/// One coordinate of one shot: value = end's mean + row·θ + noise of precision `weight`.
+#[derive(Clone, Debug)]
+pub struct Reading {
+    /// Which shot, counted in [`Observations::shots`].
+    pub shot: usize,
+    /// How the unknowns make it.
+    pub row: Combination,
+    /// What was read.
+    pub value: f64,
+    /// The share of the noise that is the shot's own scatter; the rest is reading.
+    pub scatter_share: f64,
+    /// The precision of the noise.
+    pub weight: f64,
+}
+
+/// How much a shot counts: the precision of its scatter as a multiple of the usual.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ShotWeight {
+    /// Of its hit.
+    pub hit: f64,
+    /// Of its lean.
+    pub lean: f64,
+}
+
+impl ShotWeight {
+    /// Counts in full.
+    pub const FULL: Self = Self { hit: 1.0, lean: 1.0 };
+}
+
+/// Everything that the rows are built from.
+pub struct Reader<'a> {
+    pub seen: &'a Observations,
+    pub layout: &'a Layout,
+    pub scales: &'a Scales,
+    pub weights: &'a [ShotWeight],
+}
+
+impl Reader<'_> {
+    /// All coordinates of all ends.
+    pub fn coordinates(&self) -> Vec<Coordinate> {
+        let shots: Vec<usize> = (0..self.seen.shots.len()).collect();
+        let same_end =
+            |&one: &usize, &next: &usize| self.seen.shots[one].end == self.seen.shots[next].end;
+        shots.chunk_by(same_end).flat_map(|end| self.end(end)).collect()
+    }
+
+    fn end(&self, shots: &[usize]) -> [Coordinate; 4] {
+        let Scales { aim_mm, frame_deg, .. } = *self.scales;
+        [(Of::Hit, 0), (Of::Hit, 1), (Of::Lean, 0), (Of::Lean, 1)].map(|(of, axis)| {
+            let (end_sd, readings) = match of {
+                Of::Hit => (aim_mm, shots.iter().map(|&shot| self.hit(shot, axis)).collect()),
+                Of::Lean => {
+                    (frame_deg, shots.iter().filter_map(|&shot| self.lean(shot, axis)).collect())
+                }
+            };
+            Coordinate { of, end_precision: end_sd.powi(-2), readings }
+        })
+    }
+
+    fn hit(&self, at: usize, axis: usize) -> Reading {
+        let shot = &self.seen.shots[at];
+        let (mut planar, spread_mm) = match self.seen.lives[shot.life].kind {
+            Kind::Bare => (
+                design::bare_hit(self.layout, shot.life, shot.bow, shot.mark_rad),
+                self.scales.bare_mm,
+            ),
+            Kind::Reference => {
+                (design::reference_hit(self.layout, shot.life), self.scales.reference_mm)
+            }
+        };
+        planar[axis].0.push((self.layout.sitting(shot.sitting) + axis, 1.0));
+        let read_mm = shot.read_mm.unwrap_or(self.scales.read_mm) * shot.coarser;
+        let scatter = spread_mm * spread_mm / self.weights[at].hit;
+        reading(
+            at,
+            planar,
+            axis,
+            shot.hit_mm[axis],
+            scatter,
+            read_mm * read_mm + self.stale_mm2(shot),
+        )
+    }
+
+    fn lean(&self, at: usize, axis: usize) -> Option<Reading> {
+        let shot = &self.seen.shots[at];
+        let lean_deg = shot.lean_deg?;
+        let slope = self.scales.lean_per_miss_deg_per_mm;
+        let (planar, spread_deg) = match self.seen.lives[shot.life].kind {
+            Kind::Bare => (
+                design::bare_lean(self.layout, shot.life, shot.bow, shot.mark_rad, slope),
+                self.scales.bare_lean_deg,
+            ),
+            Kind::Reference => {
+                (design::reference_lean(self.layout, shot.life), self.scales.reference_lean_deg)
+            }
+        };
+        let read_deg = shot.read_lean_deg.unwrap_or(self.scales.read_lean_deg) * shot.coarser;
+        let scatter = spread_deg * spread_deg / self.weights[at].lean;
+        let stale = self.stale_mm2(shot) * slope * slope;
+        Some(reading(at, planar, axis, lean_deg[axis], scatter, read_deg * read_deg + stale))
+    }
+
+    /// The variance by which the part that turns twice may have changed since the shot, with the bow.
+    fn stale_mm2(&self, shot: &Observation) -> f64 {
+        let changes = (self.seen.bow_changes_mm.len() - shot.bow) as f64;
+        let change_mm = self.scales.stiff_mm * self.scales.stiff_change_share;
+        match self.seen.lives[shot.life].kind {
+            Kind::Bare => changes * change_mm * change_mm,
+            Kind::Reference => 0.0,
+        }
+    }
+}
+
+fn reading(
+    shot: usize,
+    [x, y]: Planar,
+    axis: usize,
+    value: f64,
+    scatter: f64,
+    read: f64,
+) -> Reading {
+    let variance = scatter + read;
+    Reading {
+        shot,
+        row: if axis == 0 { x } else { y }.merged(),
+        value,
+        scatter_share: scatter / variance,
+        weight: 1.0 / variance,
+    }
+}
+
+impl Coordinate {
+    /// Σ w z and Σ w y over the readings, and p + Σ w.
+    pub fn sums(&self) -> (Combination, f64, f64) {
+        let mut rows = Combination::default();
+        let (mut values, mut weights) = (0.0, self.end_precision);
+        for Reading { row, value, weight, .. } in &self.readings {
+            rows.0.extend(row.0.iter().map(|&(at, factor)| (at, weight * factor)));
+            values += weight * value;
+            weights += weight;
+        }
+        (rows.merged(), values, weights)
+    }
+}

@@ -1,0 +1,20 @@
+//! Checks of the crate as a whole; `fixtures/tuning` holds what comes from outside.
+
+mod at_scales;
+mod journal;
+mod planted;
+
+mod advice;
+mod bow;
+mod calibration;
+mod changes;
+mod dense_posterior;
+mod left_out;
+mod next_end;
+mod observations;
+mod planted_truth;
+mod points;
+mod roster;
+mod signs;
+mod verdicts;
+mod worked_examples;

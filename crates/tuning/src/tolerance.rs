@@ -1,0 +1,37 @@
+//! Every tolerance of this crate's checks, with its reason.
+
+/// A few operations on doubles, each right to 1.1e-16 of its value; relative.
+pub const ROUNDING: f64 = 1e-13;
+
+/// A posterior against the dense script: covariances of a metre beside one of centimetres, solved twice; relative
+/// to the standard deviation or the variance compared.
+pub const DENSE: f64 = 1e-9;
+
+/// The same posterior summed in another order, twelve rounds of learning over; mm, mm² and probabilities.
+pub const ANOTHER_ORDER: f64 = 1e-6;
+
+/// A value printed with one decimal: half a unit of the last, and a little for a reference that may land anywhere
+/// within a metre and not anywhere at all.
+pub const ONE_DECIMAL: f64 = 0.06;
+
+/// How much of a common shift of 100 mm may be left in a miss, for the same reason; mm.
+pub const SHIFT_LEFT_MM: f64 = 0.1;
+
+/// How near to the truth forty shots without scatter bring every position, the pull of the prior included; mm.
+pub const NEARLY_TOLD_MM: f64 = 4.0;
+
+/// Standard errors that a seeded simulation may be off by: one in three hundred and seventy is further out.
+pub const STANDARD_ERRORS: f64 = 3.0;
+
+/// The 90 % regions are asked to cover the truth this often.
+pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
+
+/// How far the share inside the tolerance may be from the probability stated, sampling apart.
+pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
+
+/// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.
+#[track_caller]
+pub fn assert_within(actual: f64, expected: f64, allowed: f64) {
+    let apart = (actual - expected).abs();
+    assert!(apart <= allowed, "{actual} is {apart:e} from {expected}, allowed {allowed:e}");
+}

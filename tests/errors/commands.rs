@@ -1,0 +1,86 @@
+//! A command that cannot be done, or was not understood.
+
+use super::{plain, unchanged};
+use crate::support::{Folder, JOURNAL};
+
+/// What is typed as `line` is refused with this message.
+#[track_caller]
+fn refused(line: &str, code: i32, message: &str) {
+    unchanged(|folder| drop(folder.run(line).code(code).stderr(message).check()));
+}
+
+#[test]
+fn a_journal_that_exists() {
+    let new = "--shafts 1-12 --reference R --distance 18.3m --tolerance 25mm";
+    let what = format!("{JOURNAL} exists already and is not overwritten");
+    refused(&format!("new {JOURNAL} {new}"), 5, &plain(&what, &["choose another name"]));
+}
+
+#[test]
+fn a_picture_that_exists() {
+    let folder = Folder::begun("1-3");
+    folder.write("evening.svg", "mine");
+    let hint = "choose another name, or say --force";
+    let what = "evening.svg exists already and is not overwritten";
+    folder.run(&format!("plot {JOURNAL}")).code(5).stderr(&plain(what, &[hint])).check();
+    assert_eq!(folder.read("evening.svg"), "mine");
+}
+
+#[test]
+fn a_shaft_that_is_not_there() {
+    let names = "it has 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, R";
+    let message = plain("there is no shaft \"77\" in this journal", &[names]);
+    refused(&format!("shaft {JOURNAL} 77 --lost"), 3, &message);
+}
+
+#[test]
+fn a_change_that_cannot_follow() {
+    let message = plain("7 is in use: this change cannot follow", &[]);
+    refused(&format!("shaft {JOURNAL} 7 --readmit"), 3, &message);
+}
+
+#[test]
+fn nothing_to_take_back() {
+    let folder = Folder::begun("1-3");
+    folder.run(&format!("undo {JOURNAL}")).code(3).stderr_has("nothing").check();
+}
+
+#[test]
+fn a_command_that_does_not_exist() {
+    let message = "error: unrecognized subcommand 'nxt'\n\n  \
+                   tip: a similar subcommand exists: 'next'\n\n\
+                   Usage: quarterturn <COMMAND>\n\n\
+                   For more information, try '--help'.\n";
+    refused(&format!("nxt {JOURNAL}"), 2, message);
+}
+
+#[test]
+fn an_option_that_does_not_exist() {
+    let message = "error: unexpected argument '--jsn' found\n\n  \
+                   tip: a similar argument exists: '--json'\n\n\
+                   Usage: quarterturn next --json <JOURNAL>\n\n\
+                   For more information, try '--help'.\n";
+    refused(&format!("next {JOURNAL} --jsn"), 2, message);
+}
+
+#[test]
+fn a_word_that_is_not_among_the_choices() {
+    let message = "error: invalid value 'rst' for '--part <PART>'\n  \
+                   [possible values: rest, nocking-point, cam, sight, other]\n\n  \
+                   tip: a similar value exists: 'rest'\n\n\
+                   For more information, try '--help'.\n";
+    refused(&format!("bow {JOURNAL} --note x --part rst"), 2, message);
+}
+
+#[test]
+fn two_things_at_once() {
+    let folder = Folder::begun("1-3");
+    for line in
+        ["shaft evening.journal 1 --lost --broken", "bow evening.journal --note x --leave y"]
+    {
+        folder.run(line).code(2).stderr_has("cannot be used with").check();
+    }
+    for line in ["shaft evening.journal 1", "bow evening.journal", "end evening.journal", "new"] {
+        folder.run(line).code(2).stderr_has("required arguments were not provided").check();
+    }
+}

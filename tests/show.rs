@@ -1,0 +1,65 @@
+//! `show`: how every shaft stands.
+
+use serde_json::json;
+
+use crate::support::{Folder, JOURNAL};
+
+#[test]
+fn every_shaft_is_shown_with_its_verdict_and_its_reason() {
+    let folder = Folder::with_an_end();
+    folder.run(&format!("shaft {JOURNAL} 3 --broken")).any_stdout().check();
+    let said = folder
+        .run(&format!("show {JOURNAL}"))
+        .stdout_has("18.3 m")
+        .stdout_has("25 mm")
+        .stdout_has("broken")
+        .stdout_has("Common offset")
+        .stdout_has("Your own group")
+        .check();
+    for shaft in folder.next()["shafts"].as_array().unwrap() {
+        let reason = shaft["reason"].as_str().unwrap();
+        assert!(said.contains(reason), "`{reason}` is not in\n{said}");
+    }
+    assert!(!said.contains("NaN") && !said.contains("inf "), "{said}");
+}
+
+#[test]
+fn the_same_in_json_agrees_with_next() {
+    let folder = Folder::with_an_end();
+    let show = folder.run(&format!("show {JOURNAL} --json")).json();
+    let next = folder.next();
+    assert_eq!(show["bow"], next["bow"]);
+    for (shown, judged) in
+        show["shafts"].as_array().unwrap().iter().zip(next["shafts"].as_array().unwrap())
+    {
+        for (name, value) in judged.as_object().unwrap() {
+            assert_eq!(&shown[name], value, "{name} of {}", judged["shaft"]);
+        }
+        assert_eq!(shown["at_positions"].as_array().unwrap().len(), 12);
+    }
+    assert!(show.get("archer").is_none(), "no shaft was shot twice at one mark");
+}
+
+#[test]
+fn the_archers_group_comes_with_its_interval_and_how_much_it_rests_on() {
+    let folder = Folder::begun("1-3");
+    for (x_mm, y_mm) in [(0, 10), (20, -10), (-20, 5), (8, 0)] {
+        folder.enter(&json!({"evening": "2027-03-02", "shots": [
+            {"shaft": "R", "x_mm": 0, "y_mm": 0}, {"shaft": "1", "x_mm": x_mm, "y_mm": y_mm}
+        ]}));
+    }
+    let archer = &folder.run(&format!("show {JOURNAL} --json")).json()["archer"];
+    let number = |value: &serde_json::Value| value.as_f64().unwrap();
+    let (low, high) = (number(&archer["interval_mm"][0]), number(&archer["interval_mm"][1]));
+    let spread = number(&archer["spread_mm"]);
+    assert!(low < spread && spread < high, "{archer}");
+    assert!(archer["degrees_of_freedom"].as_u64().unwrap() > 0);
+}
+
+#[test]
+fn people_are_answered_in_their_own_unit() {
+    let folder = Folder::new();
+    let new = folder.run(&format!("new {JOURNAL} --shafts 1-3 --reference R --units in"));
+    new.args("--distance 20yd --tolerance 1in").any_stdout().check();
+    folder.run(&format!("show {JOURNAL}")).stdout_has("20 yd").stdout_has("1 in").check();
+}
