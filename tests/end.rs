@@ -82,8 +82,8 @@ fn another_distance_is_kept_and_not_pooled() {
         {"shaft": "R", "x_mm": 0, "y_mm": 0}, {"shaft": "1", "x_mm": -200, "y_mm": 100}
     ]}));
     let after = folder.next();
-    let same =
-        |name: &str| assert_eq!(before["shafts"][0][name], after["shafts"][0][name], "{name}");
-    ["within", "miss_mm", "shots_total"].map(same);
+    for name in ["within", "miss_mm", "shots_total"] {
+        assert_eq!(before["shafts"][0][name], after["shafts"][0][name], "{name}");
+    }
     assert_eq!(after["shafts"][0]["shots_left_out"], Value::from(1));
 }

@@ -105,7 +105,7 @@ impl<'a> Evening<'a> {
     }
 
     fn shoot(&mut self, asked: &[Asked]) {
-        check_end(asked);
+        check_end(asked, self.session.ends);
         for shot in asked {
             let Some(index_deg) = shot.index_deg else { continue };
             self.session.bare_shots += 1;
@@ -161,12 +161,13 @@ impl<'a> Evening<'a> {
     }
 }
 
-/// An end has at most the archer's number of arrows, each once, with the reference among them, and bare
-/// shafts at one of the hours.
-fn check_end(asked: &[Asked]) {
+/// An end has at most the archer's number of arrows, each once, and bare shafts at one of the hours; the first
+/// one has the reference among them.
+fn check_end(asked: &[Asked], ends_before: usize) {
     let names: HashSet<_> = asked.iter().map(|shot| &shot.shaft).collect();
     assert!(names.len() == asked.len() && names.len() <= ARROWS_PER_END, "{names:?}");
-    assert!(asked.iter().any(|shot| shot.shaft == REFERENCE), "no reference in {names:?}");
+    let referred = asked.iter().any(|shot| shot.shaft == REFERENCE);
+    assert!(referred || ends_before > 0, "nothing to measure {names:?} from");
     for shot in asked {
         assert_eq!(shot.index_deg.is_none(), shot.shaft == REFERENCE, "{}", shot.shaft);
         let hour = shot.index_deg.unwrap_or(0.0) / 30.0;

@@ -78,7 +78,7 @@ fn a_torn_end_is_left_out_and_kept_aside() {
     let folder = Folder::with_an_end();
     let whole = folder.read(JOURNAL);
     folder.write(JOURNAL, &format!("{whole}{{\"v\":1,\"seq\":3,\"id\":\"0"));
-    let left_out = "the last 21 bytes are not a whole record and are left out";
+    let left_out = "the last 22 bytes are not a whole record and are left out";
     folder
         .run(&format!("next {JOURNAL} --json"))
         .any_stdout()

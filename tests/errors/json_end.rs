@@ -90,8 +90,8 @@ fn a_time_that_is_none() {
 #[test]
 fn what_is_no_end_at_all() {
     let list = "an object in braces is expected here, not a list in brackets";
-    refused("⟦[⟧]", list, &[]);
+    refused("⟦[]⟧", list, &[]);
     refused(r#"{"shots":⟦[]⟧}"#, "at least one is needed here", &[]);
-    refused(r#"{"shots":[⟦]⟧"#, "this is not JSON: the text ends too early", &[]);
+    refused(r#"{"shots":[]⟦⟧"#, "this is not JSON: the text ends too early", &[]);
     refused("⟦⟧", "this is not JSON: the text ends too early", &[]);
 }

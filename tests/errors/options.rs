@@ -57,7 +57,7 @@ fn a_tolerance() {
 #[test]
 fn marks() {
     let label = "there is no such shaft in --shafts";
-    refused("index", "1=30,⟦x⟧=30", label, &[]);
+    refused("index", "1=30,⟦x⟧=30", label, &["name it in --shafts too"]);
     let way_on = "for example 7=180, in degrees clockwise from 12 o'clock";
     refused("index", "1=30,⟦7⟧", "where does the mark of this shaft stand?", &[way_on]);
 }

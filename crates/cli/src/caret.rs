@@ -17,7 +17,7 @@ pub enum Paint {
 pub fn drawn(failure: &Failure, paint: Paint) -> String {
     let title = Level::ERROR.primary_title(failure.what.as_str());
     let hints = failure.hints.iter().map(|hint| Level::HELP.message(hint.as_str()));
-    let group = Group::with_title(title).elements(failure.marked.as_ref().map(snippet));
+    let group = Group::with_title(title).elements(failure.marked.as_deref().map(snippet));
     let renderer = match paint {
         Paint::Coloured => Renderer::styled(),
         Paint::Plain => Renderer::plain(),

@@ -38,7 +38,7 @@ pub struct Failure {
     /// What is wrong, in a sentence without its full stop.
     pub what: String,
     /// The text in which it stands, where there is one.
-    pub marked: Option<Marked>,
+    pub marked: Option<Box<Marked>>,
     /// Ways on.
     pub hints: Vec<String>,
 }
@@ -78,7 +78,7 @@ impl Failure {
 
     /// The same with the text in which it stands.
     pub fn marking(self, marked: Marked) -> Self {
-        Self { marked: Some(marked), ..self }
+        Self { marked: Some(Box::new(marked)), ..self }
     }
 
     /// The same with more ways on, each said once.

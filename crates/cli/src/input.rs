@@ -19,10 +19,15 @@ pub struct Input {
 
 /// Reads the file `path`, or standard input where that is `-`.
 pub fn read(path: &Path) -> Result<Input, Failure> {
-    let origin = if is_standard(path) { "standard input".into() } else { path.display().to_string() };
-    let failed = |error| Failure::new(Kind::InputOutput, format!("could not read {origin}: {error}"));
-    let reader: Box<dyn Read> =
-        if is_standard(path) { Box::new(io::stdin()) } else { Box::new(File::open(path).map_err(failed)?) };
+    let origin =
+        if is_standard(path) { "standard input".into() } else { path.display().to_string() };
+    let failed =
+        |error| Failure::new(Kind::InputOutput, format!("could not read {origin}: {error}"));
+    let reader: Box<dyn Read> = if is_standard(path) {
+        Box::new(io::stdin())
+    } else {
+        Box::new(File::open(path).map_err(failed)?)
+    };
     let mut bytes = Vec::new();
     reader.take(MOST_BYTES + 1).read_to_end(&mut bytes).map_err(failed)?;
     if bytes.len() as u64 > MOST_BYTES {

@@ -22,7 +22,9 @@ pub fn write(path: &Path, text: &str, existing: Existing) -> Result<(), Failure>
             let what = format!("{} exists already and is not overwritten", path.display());
             Failure::new(Kind::InputOutput, what).hinting(["choose another name, or say --force"])
         }
-        _ => Failure::new(Kind::InputOutput, format!("could not write {}: {error}", path.display())),
+        _ => {
+            Failure::new(Kind::InputOutput, format!("could not write {}: {error}", path.display()))
+        }
     };
     let beside = beside(path);
     let written = fill(&beside, text).and_then(|()| place(&beside, path, existing));

@@ -33,7 +33,9 @@ pub fn unparsed(error: &clap::Error) -> ExitCode {
 /// Lets a fault of the program itself be told in plain words.
 pub fn tell_panics_plainly() {
     std::panic::set_hook(Box::new(|panic| {
-        aside("error: this is a fault of the program, not yours; the journal is as it was last confirmed");
+        aside(
+            "error: this is a fault of the program, not yours; the journal is as it was last confirmed",
+        );
         aside(&format!("please report it with what you typed and this line: {panic}"));
     }));
 }
@@ -54,9 +56,13 @@ fn aside(line: &str) {
     let _ = writeln!(io::stderr(), "{line}");
 }
 
-/// Colour only for a terminal, and not where NO_COLOR asks for none.
+/// Colour only for a terminal, and not where `NO_COLOR` asks for none.
 fn paint() -> Paint {
     let asked_for_none = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
     let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
-    if io::stderr().is_terminal() && !asked_for_none && !dumb { Paint::Coloured } else { Paint::Plain }
+    if io::stderr().is_terminal() && !asked_for_none && !dumb {
+        Paint::Coloured
+    } else {
+        Paint::Plain
+    }
 }

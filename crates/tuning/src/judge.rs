@@ -152,7 +152,7 @@ impl<'a> Judge<'a> {
         let known_mm2 = promise.miss.covariance_mm2.trace() / 2.0;
         let repeats = 1.0 - self.loose[candidate.life];
         promise.within >= self.policy.keep_at
-            && promise.within * repeats >= self.policy.keep_at - 0.03
+            && repeats >= 0.8
             && !candidate.standing.counted.is_empty()
             && known_mm2 <= self.shot_variance_mm2() / 2.0
     }

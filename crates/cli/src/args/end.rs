@@ -6,8 +6,7 @@ use clap::{ArgGroup, Args};
 
 /// What can be typed after `end`.
 #[derive(Args, Debug)]
-#[command(
-    after_help = "Examples:\n  \
+#[command(after_help = "Examples:\n  \
         quarterturn end dozen.journal \"R r3 d12, 7 i3 r31 u8 tl2.5 tu1, 9 l4 u15 p, 4 x\"\n  \
         quarterturn end dozen.journal --json end.json\n\n\
         The line: one arrow a group, groups apart by commas or on lines of their own, the name first.\n  \
@@ -17,8 +16,7 @@ use clap::{ArgGroup, Args};
         i4       mark at 4 o'clock; left out, it stands where it last stood\n  \
         g p      called good or poor before you looked\n  \
         w k n q  wind, contact, nock moved, doubtful reading    x b   lost, broken\n\
-        A tail that is left out is unknown, not straight."
-)]
+        A tail that is left out is unknown, not straight.")]
 #[command(group(ArgGroup::new("entry").required(true).args(["line", "file"])))]
 pub struct EndArgs {
     /// The journal

@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use quarterturn_geometry::Index;
-use quarterturn_journal::{Fault, FaceUnit, Journal, JournalError, NewEntry, NewShaft, Step, Word};
+use quarterturn_journal::{FaceUnit, Fault, Journal, JournalError, NewEntry, NewShaft, Step, Word};
 
 use crate::answer::Answer;
 use crate::args::NewArgs;
@@ -26,8 +26,7 @@ pub fn run(args: &NewArgs) -> Result<Answer, Failure> {
     let journal = Journal::create(&args.journal, entry(args, &lists)?, &stamp)
         .map_err(|error| refused(error, args, &lists))?;
     let opened = Opened { journal, path: args.journal.clone() };
-    let text =
-        if args.json { json::begun(&opened, &stamp)? } else { screens::begun(&opened) };
+    let text = if args.json { json::begun(&opened, &stamp)? } else { screens::begun(&opened) };
     Ok(Answer::new(text))
 }
 
@@ -95,8 +94,7 @@ fn arrow_gr(args: &NewArgs) -> Result<f64, Failure> {
 
 fn arrow_speed_m_s(args: &NewArgs) -> Result<f64, Failure> {
     args.arrow_speed.as_ref().map_or(Ok(USUAL_SPEED_M_S), |text| {
-        quantity::speed_m_s(text)
-            .map_err(|fault| Failure::in_option("--arrow-speed", text, &fault))
+        quantity::speed_m_s(text).map_err(|fault| Failure::in_option("--arrow-speed", text, &fault))
     })
 }
 

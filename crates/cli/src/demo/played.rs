@@ -91,6 +91,8 @@ impl Game {
         self.evenings += usize::from(advice.pause.is_some());
         if self.is_shown(shots) {
             self.show("next", &asked);
+            // A line that goes on below: blanks and line ends round a comma mean nothing.
+            let line = line.replace(", ", ",\n>    ");
             let command = format!("{} \\\n>   \"{line}\"", self.typed("end"));
             self.transcript.screen(&command, &screens::recorded_end(&self.opened));
         } else {
@@ -101,9 +103,8 @@ impl Game {
 
     /// The first end is shown, and the first that both tries and confirms something.
     fn is_shown(&mut self, shots: &[PlannedShot]) -> bool {
-        let confirms = |shot: &PlannedShot| {
-            matches!(shot.purpose, Purpose::Bare { aim: Aim::Confirm, .. })
-        };
+        let confirms =
+            |shot: &PlannedShot| matches!(shot.purpose, Purpose::Bare { aim: Aim::Confirm, .. });
         let middle = shots.iter().any(confirms)
             && shots.iter().any(|shot| turned(shot.purpose).is_some())
             && !std::mem::replace(&mut self.middle_was_shown, true);

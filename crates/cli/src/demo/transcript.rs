@@ -3,7 +3,7 @@
 /// Screens one below the other.
 #[derive(Default)]
 pub struct Transcript {
-    text: String,
+    blocks: Vec<String>,
     left_out: usize,
 }
 
@@ -11,7 +11,7 @@ impl Transcript {
     /// A command as it is typed, and its screen.
     pub fn screen(&mut self, command: &str, screen: &str) {
         self.say_what_is_left_out();
-        self.text += &format!("$ {command}\n{}\n\n", screen.trim_end());
+        self.blocks.push(format!("$ {command}\n{}", screen.trim_end()));
     }
 
     /// An end that is not shown.
@@ -19,17 +19,19 @@ impl Transcript {
         self.left_out += 1;
     }
 
-    /// The transcript, and a last word.
+    /// The transcript with a last word.
     pub fn ending(mut self, last: &str) -> String {
         self.say_what_is_left_out();
-        self.text + last
+        self.blocks.push(last.to_owned());
+        self.blocks.join("\n\n")
     }
 
     fn say_what_is_left_out(&mut self) {
-        match std::mem::take(&mut self.left_out) {
-            0 => {}
-            1 => self.text += "  [one more end, shot and entered in the same way]\n\n",
-            ends => self.text += &format!("  [{ends} more ends, shot and entered in the same way]\n\n"),
-        }
+        let said = match std::mem::take(&mut self.left_out) {
+            0 => return,
+            1 => "  [one more end, shot and entered in the same way]".to_owned(),
+            ends => format!("  [{ends} more ends, shot and entered in the same way]"),
+        };
+        self.blocks.push(said);
     }
 }

@@ -15,7 +15,8 @@ struct Recorded {
     schema: &'static str,
     record: u64,
     record_id: String,
-    recorded_at: String,
+    #[serde(rename = "recorded_at")]
+    time: String,
     #[serde(skip_serializing_if = "Option::is_none")]
     taken_back: Option<&'static str>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -62,7 +63,7 @@ impl Recorded {
             },
             record,
             record_id: stamp.id.to_string(),
-            recorded_at: stamp.time.to_string(),
+            time: stamp.time.to_string(),
             taken_back: None,
             cautions: None,
             data,
@@ -74,7 +75,7 @@ impl Recorded {
 const fn kind(event: &Event) -> &'static str {
     match event {
         Event::End(_) => "end",
-        Event::Bow(_) | Event::BowLeft { .. } => "bow",
+        Event::Bow(_) | Event::BowLeft => "bow",
         Event::Shaft(..) => "shaft",
     }
 }

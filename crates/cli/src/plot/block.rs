@@ -4,12 +4,13 @@ use super::canvas::{About, Canvas};
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 
-/// The width of every sheet, mm: it fits A4 and Letter, and its text can be read on a phone held upright.
-pub const WIDTH_MM: f64 = 150.0;
+/// The width of every sheet, mm: the target plot of a dozen fits on A4 and on Letter within margins of 10 mm, and the
+/// text can be read on a phone held upright.
+pub const WIDTH_MM: f64 = 140.0;
 /// The width between the margins, mm.
 pub const INNER_MM: f64 = WIDTH_MM - 2.0 * MARGIN_MM;
-const MARGIN_MM: f64 = 6.0;
-const BETWEEN_MM: f64 = 3.5;
+const MARGIN_MM: f64 = 4.5;
+const BETWEEN_MM: f64 = 2.5;
 
 /// A part of a picture that knows how high it is, as wide as the sheet between its margins.
 pub trait Block {

@@ -5,9 +5,9 @@ use super::canvas::{Anchor, Canvas};
 use super::paper_point::PaperPoint;
 use super::text_width::{BOLD, shortened, wrapped};
 
-const TITLE_MM: f64 = 5.4;
-const TEXT_MM: f64 = 3.6;
-const LEADING: f64 = 1.4;
+const TITLE_MM: f64 = 5.2;
+const TEXT_MM: f64 = 3.4;
+const LEADING: f64 = 1.3;
 
 /// A title with lines below it.
 pub struct Heading {

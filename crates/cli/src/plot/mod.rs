@@ -12,9 +12,9 @@ mod paper_ellipse;
 mod paper_point;
 mod scale;
 mod segment;
-mod target;
+mod target_plot;
 mod text_width;
 mod ticks;
 mod window;
 
-pub use target::target;
+pub use target_plot::target;

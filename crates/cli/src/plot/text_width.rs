@@ -48,11 +48,16 @@ pub fn wrapped(text: &str, size_mm: f64, room_mm: f64) -> Vec<String> {
 /// Widths in em, rounded up from a sans-serif font that is wider than its neighbours; from memory.
 fn width_em(c: char) -> f64 {
     match c {
-        'i' | 'j' | 'l' | '.' | ',' | ':' | ';' | '\'' | '|' | '!' | ' ' => 0.34,
-        'f' | 'r' | 't' | '(' | ')' | '-' | '/' => 0.42,
-        'm' | 'w' | 'M' | 'W' | '%' | '@' | '…' => 1.0,
+        'i' | 'j' | 'l' | '\'' => 0.28,
+        ' ' | '.' | ',' | ':' | ';' | '|' => 0.34,
+        'f' | 'r' | 't' | '(' | ')' | '-' | '/' | '!' => 0.42,
+        'c' | 's' | 'z' => 0.55,
+        'a' | 'e' | 'k' | 'o' | 'v' | 'x' | 'y' => 0.62,
+        'm' | 'W' | '%' | '@' | '…' => 1.0,
+        'w' | '<' | '>' | '=' | '+' | '#' => 0.84,
+        'M' => 0.87,
         'A'..='Z' | '&' => 0.79,
-        c if c.is_ascii() => 0.65,
+        c if c.is_ascii() => 0.64,
         _ => 1.05,
     }
 }

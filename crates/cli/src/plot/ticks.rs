@@ -22,7 +22,7 @@ pub struct Ticks {
 impl Ticks {
     /// Lines at least `at_least` apart, at values that are round in `unit`.
     pub fn new(unit: &'static Unit, at_least: Millimetres) -> Self {
-        let wanted = unit.from_base(at_least.mm()) * (1.0 - ROUNDING);
+        let wanted = unit.of_base(at_least.mm()) * (1.0 - ROUNDING);
         let tens = 10_f64.powf(wanted.log10().floor());
         let round = TENTHS.map(|tenths| tenths * tens);
         let steps: &[f64] = if unit == Unit::INCH { &INCHES } else { &round };
@@ -39,7 +39,7 @@ impl Ticks {
 
     /// How far from the middle a line is, with no more decimals than it has.
     pub fn name(self, line: Millimetres) -> String {
-        let value = self.unit.from_base(line.mm().abs());
+        let value = self.unit.of_base(line.mm().abs());
         format!("{}", (value * 1000.0).round() / 1000.0)
     }
 }

@@ -75,8 +75,12 @@ impl Advising for QuantityFault {
         Some(match self {
             Self::NotANumber => "for example 12 or 12.5".to_owned(),
             Self::SecondPoint => "write one number with one point".to_owned(),
-            Self::DecimalComma { with_point } => format!("write decimals with a point: {with_point}"),
-            Self::TooManyDigits => "a tenth of a millimetre is as fine as a tape is read".to_owned(),
+            Self::DecimalComma { with_point } => {
+                format!("write decimals with a point: {with_point}")
+            }
+            Self::TooManyDigits => {
+                "a tenth of a millimetre is as fine as a tape is read".to_owned()
+            }
             Self::NoUnit { number, dimension } => {
                 let examples = Unit::symbols(*dimension).map(|symbol| format!("{number}{symbol}"));
                 format!("write {}", crate::wording::either(examples))

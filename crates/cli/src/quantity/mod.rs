@@ -102,12 +102,22 @@ mod tests {
         for (text, span, sentence, way_on) in [
             ("18.3yards", 4..9, "\"yards\" is not a unit of length here", "write it \"yd\""),
             ("20 mn", 3..5, "\"mn\" is not a unit of length here", "did you mean \"mm\"?"),
-            ("20gr", 2..4, "\"gr\" is a unit of mass, not of length", "use mm, cm, in, ft, yd or m"),
+            (
+                "20gr",
+                2..4,
+                "\"gr\" is a unit of mass, not of length",
+                "use mm, cm, in, ft, yd or m",
+            ),
             ("18,3m", 2..3, "a decimal comma", "write decimals with a point: 18.3m"),
             ("far", 0..3, "a number was expected here", "for example 12 or 12.5"),
             ("", 0..0, "a number was expected here", "for example 12 or 12.5"),
             ("1.2.3m", 3..4, "a second decimal point", "write one number with one point"),
-            ("1e999m", 1..2, "\"e999m\" is not a unit of length here", "use mm, cm, in, ft, yd or m"),
+            (
+                "1e999m",
+                1..2,
+                "\"e999m\" is not a unit of length here",
+                "use mm, cm, in, ft, yd or m",
+            ),
         ] {
             let found = length(text, None).unwrap_err();
             assert_eq!(found.fault.to_string(), sentence, "{text}");

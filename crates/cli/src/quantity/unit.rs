@@ -98,7 +98,7 @@ impl Unit {
     }
 
     /// `value` of the dimension's base unit in this unit.
-    pub fn from_base(&self, value: f64) -> f64 {
+    pub fn of_base(&self, value: f64) -> f64 {
         value / self.base
     }
 }

@@ -21,7 +21,9 @@ pub fn next(opened: &Opened, advice: &Advice) -> String {
         Step::MoveBow => blocks.push(paragraph("", TRIAL_MOVE)),
         Step::Finished(_) => {}
     }
-    blocks.extend(advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))));
+    blocks.extend(
+        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+    );
     blocks.push(what_then(opened, &advice.step));
     blocks.join("\n\n") + "\n"
 }

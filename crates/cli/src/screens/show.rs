@@ -22,7 +22,9 @@ pub fn show(opened: &Opened, advice: &Advice) -> String {
         paragraph("", &bow(advice, ruler)),
         paragraph("", &archer(advice, ruler)),
     ];
-    blocks.extend(advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))));
+    blocks.extend(
+        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+    );
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
 }

@@ -69,7 +69,9 @@ impl Advising for ShorthandFault {
             Self::NoSuchHour => "hours run from 1 to 12; half past two is 2.5",
             Self::Negative => "r right, l left, u up, d down",
             Self::SaidTwice => "take one of the two out",
-            Self::TailWithoutDegrees => "for example tl2.5; leave the tail out where it was not read",
+            Self::TailWithoutDegrees => {
+                "for example tl2.5; leave the tail out where it was not read"
+            }
             Self::TailByClock => "tl2.5 is 2.5 degrees left; tr right, tu high, td low",
             Self::DecimalComma => {
                 "write decimals with a point, and put a blank after a comma that parts arrows"

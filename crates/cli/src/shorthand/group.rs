@@ -4,6 +4,7 @@ use std::ops::Range;
 
 use quarterturn_journal::{ShotEntry, Word as _};
 
+use super::typed_end::Places;
 use super::word::Word;
 use super::{ShorthandFault, span_in};
 use crate::located::Located;
@@ -14,10 +15,8 @@ use crate::quantity::Unit;
 pub struct Group {
     /// The shot.
     pub shot: ShotEntry,
-    /// The bytes of its name.
-    pub name: Range<usize>,
-    /// The bytes of the words behind each member that they gave.
-    pub words: Vec<(&'static str, Range<usize>)>,
+    /// Where it stands.
+    pub places: Places,
 }
 
 impl Group {
@@ -30,7 +29,8 @@ impl Group {
         let mut words = text.split_whitespace();
         let Some(name) = words.next() else { return Ok(None) };
         let shot = ShotEntry { shaft: name.to_owned(), ..ShotEntry::default() };
-        let mut group = Self { shot, name: span_in(line, name), words: Vec::new() };
+        let places = Places { name: span_in(line, name), words: Vec::new() };
+        let mut group = Self { shot, places };
         for text in words {
             let span = span_in(line, text);
             let word = Word::parse(&text.to_ascii_lowercase(), unit);
@@ -40,11 +40,11 @@ impl Group {
     }
 
     fn say(&mut self, word: Word, span: Range<usize>) -> Result<(), Located<ShorthandFault>> {
-        let said = |member| self.words.iter().any(|(earlier, _)| *earlier == member);
+        let said = |member| self.places.words.iter().any(|(earlier, _)| *earlier == member);
         if !matches!(word, Word::Noticed(_)) && word.members().iter().copied().any(said) {
             return Err(Located::new(ShorthandFault::SaidTwice, span));
         }
-        self.words.extend(word.members().iter().map(|member| (*member, span.clone())));
+        self.places.words.extend(word.members().iter().map(|member| (*member, span.clone())));
         let shot = &mut self.shot;
         match word {
             Word::Hit(at) => (shot.x_mm, shot.y_mm) = (Some(at.x_mm), Some(at.y_mm)),
@@ -66,7 +66,7 @@ impl Group {
         let gone = shot.flags.iter().any(|flag| matches!(flag.as_str(), "lost" | "broken"));
         if shot.x_mm.is_none() && shot.y_mm.is_none() && !gone {
             let fault = ShorthandFault::NoHit { shaft: shot.shaft.clone() };
-            return Err(Located::new(fault, self.name));
+            return Err(Located::new(fault, self.places.name));
         }
         pair(&mut shot.x_mm, &mut shot.y_mm);
         pair(&mut shot.lean_x_deg, &mut shot.lean_y_deg);

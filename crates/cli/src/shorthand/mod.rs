@@ -42,9 +42,7 @@ fn no_decimal_comma(line: &str) -> Result<(), Located<ShorthandFault>> {
         !matches!(word, "0" | "t0") && word.ends_with(is_digit) && after.starts_with(is_digit)
     });
     match doubtful {
-        Some((at, comma)) => {
-            Err(Located::new(ShorthandFault::DecimalComma, at..at + comma.len()))
-        }
+        Some((at, comma)) => Err(Located::new(ShorthandFault::DecimalComma, at..at + comma.len())),
         None => Ok(()),
     }
 }

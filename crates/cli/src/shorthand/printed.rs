@@ -29,7 +29,9 @@ fn group(shot: &ShotEntry) -> String {
 
 /// `r31 u8`, `0`; `tl2.5`, `t0`; nothing where nothing was read.
 fn sides(lead: &str, read: Option<(f64, f64)>) -> Vec<String> {
-    let Some((x, y)) = read.map(|(x, y)| (thousandths(x), thousandths(y))) else { return Vec::new() };
+    let Some((x, y)) = read.map(|(x, y)| (thousandths(x), thousandths(y))) else {
+        return Vec::new();
+    };
     let side = |value: f64, positive: char, negative: char| {
         let letter = if value > 0.0 { positive } else { negative };
         (value != 0.0).then(|| format!("{lead}{letter}{}", value.abs()))

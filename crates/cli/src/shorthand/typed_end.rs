@@ -12,8 +12,17 @@ pub struct TypedEnd {
     /// The end.
     pub entry: EndEntry,
     line: Range<usize>,
-    /// For each shot its name and its words.
-    places: Vec<(Range<usize>, Vec<(&'static str, Range<usize>)>)>,
+    /// Where each shot stands in the line.
+    places: Vec<Places>,
+}
+
+/// The bytes of a line that gave a shot.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Places {
+    /// Those of its name.
+    pub name: Range<usize>,
+    /// Those of the word behind each member that was given.
+    pub words: Vec<(&'static str, Range<usize>)>,
 }
 
 impl TypedEnd {
@@ -23,15 +32,21 @@ impl TypedEnd {
 
     pub(super) fn push(&mut self, group: Group) {
         self.entry.shots.push(group.shot);
-        self.places.push((group.name, group.words));
+        self.places.push(group.places);
     }
 
     /// The bytes of the line that gave what stands at `place` of the end; the nearest around it where nothing did.
     pub fn span(&self, place: &Place) -> Range<usize> {
-        let Some((name, words)) = place.shot().and_then(|shot| self.places.get(shot)) else {
-            return self.line.clone();
-        };
-        let word = words.iter().find(|(member, _)| Some(*member) == place.name());
-        word.map_or(name, |(_, span)| span).clone()
+        match place.shot().and_then(|shot| self.places.get(shot)) {
+            Some(places) => places.span(place.name()),
+            None => self.line.clone(),
+        }
+    }
+}
+
+impl Places {
+    fn span(&self, member: Option<&str>) -> Range<usize> {
+        let word = self.words.iter().find(|(given, _)| Some(*given) == member);
+        word.map_or(&self.name, |(_, span)| span).clone()
     }
 }

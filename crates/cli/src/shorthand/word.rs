@@ -107,9 +107,9 @@ fn tail_toward(word: &str, tail: &str) -> Read<Word> {
 }
 
 fn tail_by(side: Option<char>, amount: &str) -> Read<Word> {
-    let deg = quantity::angle_deg(amount).map_err(Located::widened).and_then(|deg| {
-        not_negative(deg, amount)
-    });
+    let deg = quantity::angle_deg(amount)
+        .map_err(Located::widened)
+        .and_then(|deg| not_negative(deg, amount));
     let deg = deg.map_err(|fault| fault.shifted("tl".len()))?;
     Ok(match side {
         Some('r') => Word::TailRight(deg),

@@ -41,17 +41,13 @@ pub fn instruction(from: Index, to: Index) -> String {
 
 /// "three hours", "one and a half hours", where the angle is whole or half hours.
 fn hours(angle_deg: f64) -> Option<String> {
-    let halves = (angle_deg / 15.0).round();
-    if (angle_deg - halves * 15.0).abs() > SAME_DEG {
-        return None;
-    }
-    let whole = (halves / 2.0).floor();
-    let word = NUMBERS.into_iter().zip(0..).find(|(_, n)| f64::from(*n) == whole)?.0;
-    Some(match (halves % 2.0 != 0.0, word) {
-        (true, "no") => "half an hour".to_owned(),
-        (true, _) => format!("{word} and a half hours"),
-        (false, "one") => "one hour".to_owned(),
-        (false, _) => format!("{word} hours"),
+    let halves = (0..=12_u8).find(|n| (f64::from(*n) * 15.0 - angle_deg).abs() < SAME_DEG)?;
+    let word = NUMBERS.get(usize::from(halves / 2))?;
+    Some(match halves {
+        1 => "half an hour".to_owned(),
+        2 => "one hour".to_owned(),
+        _ if halves % 2 == 1 => format!("{word} and a half hours"),
+        _ => format!("{word} hours"),
     })
 }
 

@@ -38,7 +38,9 @@ fn open(reason: OpenReason, report: &ShaftReport) -> String {
     match reason {
         OpenReason::NotShot => "not shot yet".to_owned(),
         OpenReason::MoreShots(1) => format!("one more shot at {mark} decides it, as likely as not"),
-        OpenReason::MoreShots(shots) => format!("about {shots} more shots at {mark} would decide it"),
+        OpenReason::MoreShots(shots) => {
+            format!("about {shots} more shots at {mark} would decide it")
+        }
         OpenReason::NotWorthMore(shots) => {
             format!("not worth more shots: about {shots} more at {mark} would decide it")
         }
@@ -56,7 +58,8 @@ fn retired(reason: RetireReason, report: &ShaftReport, ruler: Ruler) -> String {
         RetireReason::CircleTooBig => format!("circle too big: {}", best()),
         RetireReason::CentreOff => format!("centre off: {}", best()),
         RetireReason::DoesNotRepeat => {
-            "does not repeat: it scatters more than the archer does; flex and inspect it first".into()
+            "does not repeat: it scatters more than the archer does; flex and inspect it first"
+                .into()
         }
         RetireReason::SetAside => "set aside: laid by until it is readmitted".to_owned(),
         RetireReason::Lost => "lost: it was not found".to_owned(),

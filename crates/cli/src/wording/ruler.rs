@@ -2,8 +2,8 @@
 
 use quarterturn_geometry::{Millimetres, Offset};
 
-use crate::quantity::Unit;
 use super::list;
+use crate::quantity::Unit;
 
 /// Says lengths in one unit.
 #[derive(Clone, Copy, Debug)]
@@ -25,14 +25,14 @@ impl Ruler {
     /// A length as it was read off a tape: "31 mm", "31.5 mm", "1.25 in".
     pub fn read(self, length: Millimetres) -> String {
         let finest = if self.unit == Unit::INCH { 100.0 } else { 10.0 };
-        let value = (self.unit.from_base(length.mm()) * finest).round() / finest;
+        let value = (self.unit.of_base(length.mm()) * finest).round() / finest;
         format!("{} {}", value + 0.0, self.unit.symbol)
     }
 
     /// A distance to the face: "18.3 m"; in yards for who reads inches.
     pub fn distance(self, distance: Millimetres) -> String {
         let (value, symbol) = if self.unit == Unit::INCH {
-            (Unit::YARD.from_base(distance.mm()), Unit::YARD.symbol)
+            (Unit::YARD.of_base(distance.mm()), Unit::YARD.symbol)
         } else {
             (distance.metres(), "m")
         };
@@ -42,7 +42,7 @@ impl Ruler {
     /// The number of an estimated length: whole millimetres, tenths of a centimetre or an inch.
     pub fn estimate_bare(self, length: Millimetres) -> String {
         let decimals = usize::from(self.unit != Unit::MILLIMETRE);
-        let shown = format!("{:.decimals$}", self.unit.from_base(length.mm()));
+        let shown = format!("{:.decimals$}", self.unit.of_base(length.mm()));
         // A tiny negative length rounds to a minus zero.
         if shown.trim_start_matches('-').chars().all(|c| matches!(c, '0' | '.')) {
             shown.trim_start_matches('-').to_owned()

@@ -3,10 +3,15 @@
 /// The text with control characters and characters that reorder or join text shown as escapes; line ends and
 /// tabs stay.
 pub fn visible(text: &str) -> String {
-    text.chars().fold(String::with_capacity(text.len()), |mut shown, c| {
-        if is_hidden(c) { shown.extend(c.escape_unicode()) } else { shown.push(c) }
-        shown
-    })
+    let mut shown = String::with_capacity(text.len());
+    for c in text.chars() {
+        if is_hidden(c) {
+            shown.extend(c.escape_unicode());
+        } else {
+            shown.push(c);
+        }
+    }
+    shown
 }
 
 /// Whether a terminal would act on the character instead of showing it.

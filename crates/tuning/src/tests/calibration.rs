@@ -85,3 +85,21 @@ fn covers(miss: &Miss, truth: Offset) -> bool {
     let precision = miss.covariance_mm2.try_inverse().unwrap();
     off.dot(&(precision * off)) <= NINETY_PERCENT
 }
+
+fn share(cases: &[&Case], of: impl Fn(&Case) -> bool) -> f64 {
+    cases.iter().filter(|case| of(case)).count() as f64 / cases.len() as f64
+}
+
+#[test]
+fn its_regions_cover_and_its_probabilities_come_true() {
+    let cases: Vec<_> = (0..SESSIONS).flat_map(session).collect();
+    let all: Vec<_> = cases.iter().collect();
+    let covered = share(&all, |case| case.covered);
+    println!("covered {covered} of {}", all.len());
+    for bin in 0..3 {
+        let of_bin = |case: &&Case| (case.said * 3.0).floor().min(2.0) == f64::from(bin);
+        let cases: Vec<_> = cases.iter().filter(of_bin).collect();
+        let said = cases.iter().map(|case| case.said).sum::<f64>() / cases.len() as f64;
+        println!("{bin}: {} said {said} inside {}", cases.len(), share(&cases, |case| case.inside));
+    }
+}

@@ -1,0 +1,170 @@
+//! The face of the target plot: what was hit and what is estimated, from the fletched reference.
+
+use quarterturn_geometry::{Ellipse, Millimetres, Offset, Point};
+use quarterturn_tuning::{Miss, ShaftReport};
+
+use super::glyphs;
+use super::hits::{HitMark, Hits};
+use super::layout::Layout;
+use crate::plot::block::{Block, INNER_MM};
+use crate::plot::canvas::{Anchor, Canvas};
+use crate::plot::paper_box::PaperBox;
+use crate::plot::paper_point::PaperPoint;
+use crate::plot::scale::Scale;
+use crate::plot::segment::Segment;
+use crate::plot::text_width::MIDDLE;
+use crate::plot::ticks::Ticks;
+use crate::plot::window;
+use crate::wording::{Ruler, mark, verdict};
+
+/// The level of every region in the picture.
+pub const LEVEL: f64 = 0.90;
+/// Room for the numbers to the left of the face, mm.
+const GUTTER_MM: f64 = 13.5;
+/// The width and the height of the face, mm.
+const SIDE_MM: f64 = INNER_MM - GUTTER_MM;
+/// Numbers on an axis are at least so far apart, mm.
+const TICK_MM: f64 = 12.0;
+/// No number is written so near to a corner, where it would run into the other axis, mm.
+const CORNER_MM: f64 = 2.5;
+const TICK_TEXT_MM: f64 = 3.0;
+/// Room for the numbers below the face, mm.
+const FOOT_MM: f64 = 4.3;
+
+/// What is drawn on the face.
+pub struct Face<'a> {
+    /// The hits.
+    pub hits: &'a Hits,
+    /// The shafts with counted shots.
+    pub shafts: Vec<&'a ShaftReport>,
+    /// The common offset, where a bare shaft was shot.
+    pub common: Option<Miss>,
+    /// How far from the reference a shaft may land.
+    pub tolerance: Millimetres,
+    /// The reader's unit.
+    pub ruler: Ruler,
+}
+
+/// The ellipse that holds a mean with probability [`LEVEL`].
+pub fn region(miss: Miss) -> Option<Ellipse> {
+    Ellipse::new(Point::SPOT + miss.mean, &miss.covariance_mm2, radius()).ok()
+}
+
+/// The radius of a region in standard deviations.
+///
+/// # Formula
+/// √q with q = −2 ln(1 − level), the quantile of chi-square with two degrees of freedom (4.605 at 0.90).
+fn radius() -> f64 {
+    (-2.0 * (1.0 - LEVEL).ln()).sqrt()
+}
+
+impl Face<'_> {
+    /// The scale of a face drawn below and to the right of `corner`.
+    pub fn scale(&self, corner: PaperPoint) -> Scale {
+        let middle = corner.moved(GUTTER_MM + SIDE_MM / 2.0, -SIDE_MM / 2.0);
+        let area = PaperBox::around(middle, SIDE_MM, SIDE_MM);
+        Scale::new(area, window::half_width(self.tolerance, &self.extent()))
+    }
+
+    /// The lines of its grid.
+    pub fn ticks(&self, scale: Scale) -> Ticks {
+        Ticks::new(self.ruler.unit(), scale.face(TICK_MM))
+    }
+
+    /// What the picture has to show, the far sides of the regions included.
+    fn extent(&self) -> Vec<Offset> {
+        let hits = self.hits.marks.iter().map(|hit| hit.at);
+        let misses = self.shafts.iter().map(|report| report.miss).chain(self.common);
+        let far_sides = misses.map(|Miss { mean, covariance_mm2 }| {
+            let reach = |mean_mm: f64, variance_mm2: f64| {
+                mean_mm.abs() + radius() * variance_mm2.max(0.0).sqrt()
+            };
+            Offset::new(reach(mean.x_mm, covariance_mm2.m11), reach(mean.y_mm, covariance_mm2.m22))
+        });
+        hits.chain(far_sides).collect()
+    }
+
+    fn grid(&self, canvas: &mut Canvas, scale: Scale) {
+        let area = scale.area();
+        for line in self.ticks(scale).within(scale.half_width()) {
+            let class = if line == Millimetres::ZERO { "axis" } else { "grid" };
+            let at = scale.point(Offset::new(line.mm(), line.mm()));
+            let upright = [area.bottom_mm, area.top_mm].map(|y_mm| PaperPoint::new(at.x_mm, y_mm));
+            let level = [area.left_mm, area.right_mm].map(|x_mm| PaperPoint::new(x_mm, at.y_mm));
+            for [from, to] in [upright, level] {
+                canvas.line(class, Segment { from, to });
+            }
+        }
+    }
+
+    fn numbers(&self, canvas: &mut Canvas, scale: Scale) {
+        let area = scale.area();
+        let ticks = self.ticks(scale);
+        for line in ticks.within(scale.half_width() - scale.face(CORNER_MM)) {
+            let at = scale.point(Offset::new(line.mm(), line.mm()));
+            let below = PaperPoint::new(at.x_mm, area.bottom_mm - FOOT_MM + 0.6);
+            let beside = PaperPoint::new(area.left_mm - 1.4, at.y_mm - MIDDLE * TICK_TEXT_MM);
+            canvas.text("quiet", below, Anchor::Middle, TICK_TEXT_MM, &ticks.name(line));
+            canvas.text("quiet", beside, Anchor::End, TICK_TEXT_MM, &ticks.name(line));
+        }
+        let unit = PaperPoint::new(area.left_mm - GUTTER_MM, area.bottom_mm - FOOT_MM + 0.6);
+        canvas.text("quiet", unit, Anchor::Start, TICK_TEXT_MM, self.ruler.unit().symbol);
+    }
+
+    fn estimates(&self, canvas: &mut Canvas, scale: Scale) {
+        canvas.circle("tolerance", scale.point(Offset::ZERO), scale.length_mm(self.tolerance));
+        if let Some(ellipse) = self.common.and_then(region) {
+            canvas.ellipse("region common", scale.ellipse(ellipse));
+        }
+        for report in &self.shafts {
+            if let Some(ellipse) = region(report.miss) {
+                let class = format!("region {}", verdict(report.verdict));
+                canvas.ellipse(&class, scale.ellipse(ellipse));
+            }
+        }
+    }
+
+    fn places(&self, canvas: &mut Canvas, scale: Scale) {
+        if self.hits.marks.is_empty() {
+            let below = scale.point(Offset::ZERO).moved(0.0, -12.0);
+            canvas.text("strong", below, Anchor::Middle, 5.0, "No bare shot to show yet");
+        }
+        let spot = self.hits.spot().filter(|&spot| scale.shows(spot));
+        if let Some(spot) = spot {
+            glyphs::spot(canvas, scale.point(spot));
+        }
+        glyphs::reference(canvas, scale.point(Offset::ZERO));
+        for hit in self.hits.marks.iter().filter(|hit| scale.shows(hit.at)) {
+            canvas.group(&self.told(hit), |canvas| {
+                glyphs::hit(canvas, hit.kind, scale.point(hit.at), hit.tail);
+            });
+        }
+        if let Some(common) = self.common.filter(|common| scale.shows(common.mean)) {
+            glyphs::common(canvas, scale.point(common.mean));
+        }
+    }
+
+    /// "7 at 3 o'clock: 31 right, 8 high (mm)".
+    pub fn told(&self, hit: &HitMark) -> String {
+        let miss = self.ruler.miss_bare(hit.at);
+        format!("{} at {}: {miss} ({})", hit.shaft, mark(hit.index), self.ruler.unit().symbol)
+    }
+}
+
+impl Block for Face<'_> {
+    fn height_mm(&self) -> f64 {
+        SIDE_MM + FOOT_MM
+    }
+
+    fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
+        let scale = self.scale(corner);
+        canvas.rectangle("face", scale.area());
+        canvas.clipped("target-face", scale.area(), |canvas| {
+            self.grid(canvas, scale);
+            self.estimates(canvas, scale);
+            self.places(canvas, scale);
+        });
+        self.numbers(canvas, scale);
+        Layout::of(self, scale).draw(canvas);
+    }
+}

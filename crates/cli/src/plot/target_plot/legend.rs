@@ -1,0 +1,153 @@
+//! What the marks of the target plot mean; the verdicts are explained by the table.
+
+use quarterturn_geometry::{Angle, Lean};
+
+use super::face::{Face, LEVEL};
+use super::glyphs;
+use super::hits::HitKind;
+use crate::plot::block::{Block, INNER_MM};
+use crate::plot::canvas::{Anchor, Canvas};
+use crate::plot::paper_ellipse::PaperEllipse;
+use crate::plot::paper_point::PaperPoint;
+use crate::plot::scale::Scale;
+use crate::plot::text_width::MIDDLE;
+use crate::wording::count;
+
+const TEXT_MM: f64 = 3.3;
+const ROW_MM: f64 = 4.6;
+const COLUMNS: usize = 2;
+const SAMPLE_MM: f64 = 9.0;
+/// The tail of the sample.
+const TAIL_DEG: f64 = 3.0;
+
+/// The marks that occur, with their meaning.
+pub struct Legend {
+    entries: Vec<Entry>,
+}
+
+#[derive(Debug)]
+struct Entry {
+    sample: Sample,
+    meaning: String,
+}
+
+#[derive(Clone, Copy, Debug)]
+enum Sample {
+    Bar(f64),
+    Reference,
+    Spot,
+    Tolerance,
+    Region,
+    Common,
+    Hit(HitKind),
+    Outside,
+}
+
+impl Legend {
+    /// The legend of a face.
+    pub fn of(face: &Face) -> Self {
+        let scale = face.scale(PaperPoint::default());
+        let entries = places(face, scale).into_iter().chain(shots(face, scale));
+        let step = face.ticks(scale).step;
+        let bar = Entry::new(Sample::Bar(scale.length_mm(step)), face.ruler.read(step));
+        Self { entries: entries.flatten().chain([bar]).collect() }
+    }
+
+    fn rows(&self) -> usize {
+        self.entries.len().div_ceil(COLUMNS)
+    }
+}
+
+/// The reference, the tolerance, the spot and what is estimated.
+fn places(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
+    let reference = match face.hits.reference_hits() {
+        0 => "fletched reference".to_owned(),
+        n => format!("fletched reference, {}", count(n, "hit")),
+    };
+    let tolerance = format!("tolerance, {}", face.ruler.read(face.tolerance));
+    let level = format!("{} % region", (LEVEL * 100.0).round());
+    let spot = face.hits.spot().filter(|&spot| scale.shows(spot));
+    [
+        Some(Entry::new(Sample::Reference, reference)),
+        Some(Entry::new(Sample::Tolerance, tolerance)),
+        spot.map(|_| Entry::new(Sample::Spot, "spot aimed at, on average")),
+        face.shafts
+            .first()
+            .map(|_| Entry::new(Sample::Region, format!("{level} of a shaft's mean"))),
+        face.common.map(|_| Entry::new(Sample::Common, format!("common offset, {level}"))),
+    ]
+}
+
+/// The hits of each kind, and what lies outside.
+fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 4] {
+    let tail = format!("hit, its tail {TAIL_DEG} deg high");
+    let hit = |kind: HitKind, meaning: &str| {
+        (face.hits.count(kind) > 0).then(|| Entry::new(Sample::Hit(kind), meaning))
+    };
+    let mut shown = face.hits.marks.iter().map(|hit| hit.at);
+    let mut shafts = face.shafts.iter().map(|report| report.miss.mean);
+    let outside = !shown.all(|at| scale.shows(at)) || !shafts.all(|at| scale.shows(at));
+    [
+        hit(HitKind::Judged, &tail),
+        hit(HitKind::Other, "at another index, or earlier"),
+        hit(HitKind::LeftOut, "left out of the estimates"),
+        outside.then(|| Entry::new(Sample::Outside, "outside, with its distance")),
+    ]
+}
+
+impl Entry {
+    fn new(sample: Sample, meaning: impl Into<String>) -> Self {
+        Self { sample, meaning: meaning.into() }
+    }
+}
+
+impl Block for Legend {
+    fn height_mm(&self) -> f64 {
+        ROW_MM * self.rows() as f64
+    }
+
+    /// Column by column.
+    fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
+        for (column, entries) in self.entries.chunks(self.rows().max(1)).enumerate() {
+            let mut at = corner.moved(column as f64 * INNER_MM / COLUMNS as f64, -ROW_MM / 2.0);
+            for Entry { sample, meaning } in entries {
+                let width_mm = sample.draw(canvas, at);
+                let text = at.moved(width_mm, -MIDDLE * TEXT_MM);
+                canvas.text("plain", text, Anchor::Start, TEXT_MM, meaning);
+                at = at.moved(0.0, -ROW_MM);
+            }
+        }
+    }
+}
+
+impl Sample {
+    /// Draws it to the right of `at` and says how much room it took, mm.
+    fn draw(self, canvas: &mut Canvas, at: PaperPoint) -> f64 {
+        let middle = at.moved(SAMPLE_MM / 2.0 - 1.0, 0.0);
+        match self {
+            Self::Bar(length_mm) => {
+                glyphs::bar(canvas, at, length_mm);
+                return (length_mm + 2.0).max(SAMPLE_MM);
+            }
+            Self::Reference => glyphs::reference(canvas, middle),
+            Self::Spot => glyphs::spot(canvas, middle),
+            Self::Tolerance => canvas.circle("tolerance", middle, 1.9),
+            Self::Region => canvas.ellipse("region open", sample_region(middle)),
+            Self::Common => {
+                canvas.ellipse("region common", sample_region(middle));
+                glyphs::common(canvas, middle);
+            }
+            Self::Hit(kind) => {
+                let tail = (kind == HitKind::Judged).then(|| Lean::from_degrees(0.0, TAIL_DEG));
+                glyphs::hit(canvas, kind, middle.moved(0.0, -1.4), tail);
+            }
+            Self::Outside => glyphs::outward(canvas, "judged", middle, Angle::from_degrees(90.0)),
+        }
+        SAMPLE_MM
+    }
+}
+
+fn sample_region(centre: PaperPoint) -> PaperEllipse {
+    let orientation = Angle::from_degrees(90.0);
+    PaperEllipse { centre, semi_major_mm: 3.4, semi_minor_mm: 2.1, orientation }
+}
