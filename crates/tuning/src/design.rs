@@ -33,12 +33,6 @@ impl Combination {
         self
     }
 
-    /// The combination less `other`.
-    pub fn minus(&self, other: &Self) -> Self {
-        let less = other.0.iter().map(|&(at, factor)| (at, -factor));
-        Self(self.0.iter().copied().chain(less).collect()).merged()
-    }
-
     /// The same combination with each place named once, in order.
     pub fn merged(mut self) -> Self {
         self.0.sort_unstable_by_key(|&(at, _)| at);

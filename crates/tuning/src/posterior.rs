@@ -3,11 +3,11 @@
 use nalgebra::{DMatrix, DVector};
 use quarterturn_geometry::Offset;
 
+use crate::Miss;
 use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
 use crate::precision_inverse::precision_inverse;
-use crate::Miss;
 
 /// The Gaussian posterior of all unknowns at given scales.
 pub struct Posterior {
@@ -27,23 +27,17 @@ impl Posterior {
         Self { layout, mean, covariance }
     }
 
-    /// E[(value − of·θ)²].
-    pub fn expected_square(&self, value: f64, of: &Combination) -> f64 {
-        (value - of.of(|at| self.mean[at])).powi(2) + self.covariance_of(of, of)
+    /// The mean of a combination of unknowns.
+    pub fn mean_of(&self, of: &Combination) -> f64 {
+        of.of(|at| self.mean[at])
     }
 
-    /// E[(value − of·θ) (with·θ)].
-    pub fn expected_product(&self, value: f64, of: &Combination, with: &Combination) -> f64 {
-        let mean = |of: &Combination| of.of(|at| self.mean[at]);
-        (value - mean(of)) * mean(with) - self.covariance_of(of, with)
-    }
-
-    fn covariance_of(&self, one: &Combination, other: &Combination) -> f64 {
-        let column = |by: usize| {
+    /// The covariance of two combinations of unknowns.
+    pub fn covariance_of(&self, one: &Combination, other: &Combination) -> f64 {
+        other.of(|by| {
             let column = self.covariance.column(by);
             one.of(|at| column[at])
-        };
-        other.of(column)
+        })
     }
 
     /// Mean and covariance of something in the plane.

@@ -44,15 +44,15 @@ fn triangular_inverse(root: &DMatrix<f64>) -> Option<DMatrix<f64>> {
 fn gram(root: &DMatrix<f64>) -> DMatrix<f64> {
     let n = root.nrows();
     if n <= SMALL {
-        return root.tr_mul(root);
+        return root.transpose() * root;
     }
     let half = n / 2;
     let rest = n - half;
     let below = root.view((half, 0), (rest, half)).into_owned();
     let second = root.view((half, half), (rest, rest)).into_owned();
     let first = root.view((0, 0), (half, half)).into_owned();
-    let corner = gram(&first) + below.tr_mul(&below);
-    let across = second.tr_mul(&below);
+    let corner = gram(&first) + below.transpose() * &below;
+    let across = second.transpose() * &below;
     let mut product = DMatrix::zeros(n, n);
     product.view_mut((0, 0), (half, half)).copy_from(&corner);
     product.view_mut((half, 0), (rest, half)).copy_from(&across);

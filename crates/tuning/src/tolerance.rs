@@ -20,13 +20,14 @@ pub const SHIFT_LEFT_MM: f64 = 0.1;
 /// How near to the truth forty shots without scatter bring every position, the pull of the prior included; mm.
 pub const NEARLY_TOLD_MM: f64 = 4.0;
 
-/// Standard errors that a seeded simulation may be off by: one in three hundred and seventy is further out.
-pub const STANDARD_ERRORS: f64 = 3.0;
+/// The variance of 32 points that stand for the standard normal on one axis: each weighs a thirty-second, the
+/// outermost alone carry a fifth of it.
+pub const VARIANCE_OF_FEW_POINTS: f64 = 0.25;
 
-/// The 90 % regions are asked to cover the truth this often.
+/// How often the 90 % regions are asked to cover the truth, sampling included.
 pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
 
-/// How far the share inside the tolerance may be from the probability stated, sampling apart.
+/// How far the share inside the tolerance may be from the probability stated, sampling included.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
 
 /// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.

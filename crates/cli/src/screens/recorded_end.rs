@@ -13,13 +13,17 @@ pub fn recorded_end(opened: &Opened) -> String {
     let references = &state.history().setup.references;
     let is_reference = |shot: &Shot| references.contains(&shot.shaft);
     let mut lines = vec![heading(end), String::new()];
-    let mut table = Table::new(["shaft", "mark at", "hit", "tail"]);
+    let mut table = Table::new(["shaft", "", "hit", "tail"]);
     for shot in &end.shots {
-        let mark = if is_reference(shot) { "reference".to_owned() } else { mark(shot.index) };
+        let mark = if is_reference(shot) {
+            "reference".to_owned()
+        } else {
+            format!("mark at {}", mark(shot.index))
+        };
         table.row([shot.shaft.to_string(), mark, hit(shot, opened.ruler()), lean(shot)]);
     }
-    lines.extend(table.lines().map(|line| format!("  {line}")));
-    lines.extend(end.shots.iter().filter_map(remarks).map(|remark| format!("  {remark}")));
+    lines.extend(table.lines());
+    lines.extend(end.shots.iter().filter_map(remarks));
     lines.push(format!("\nThen: {}", command("next", &opened.path)));
     lines.push(format!("Wrong? {}", command("undo", &opened.path)));
     lines.join("\n") + "\n"

@@ -1,5 +1,6 @@
 //! How the journal teaches the scales: expectation and maximisation in turn.
 
+mod end_mean;
 mod residuals;
 mod scatter;
 mod sizes;
@@ -17,7 +18,7 @@ use crate::prior;
 use crate::readings::{Reader, ShotWeight};
 
 /// So many rounds bring the scales to within a few percent of where they settle.
-const ROUNDS: usize = 12;
+const ROUNDS: usize = 6;
 
 /// What was learned from what was observed.
 pub struct Learned {

@@ -1,6 +1,6 @@
 //! What each shot differs from what the posterior expects of it, squared and averaged over what is not known.
 
-use crate::design::Combination;
+use super::end_mean::EndMean;
 use crate::observation::Observations;
 use crate::posterior::Posterior;
 use crate::readings::{Coordinate, Of, Reading};
@@ -43,17 +43,16 @@ impl Residuals {
     }
 
     fn add(&mut self, coordinate: &Coordinate, posterior: &Posterior) {
-        let (rows, values, weights) = coordinate.sums();
-        let end = rows.scaled(1.0 / weights);
-        let end_value = values / weights;
+        let end = EndMean::of(coordinate, posterior);
         let of_end = match coordinate.of {
             Of::Hit => &mut self.aim,
             Of::Lean => &mut self.frame,
         };
-        of_end.squares += posterior.expected_square(end_value, &end) + 1.0 / weights;
+        of_end.squares += end.expected_square();
         of_end.terms += 1.0;
         for reading in &coordinate.readings {
-            let square = expected_scatter(reading, &end, end_value, weights, posterior);
+            let square =
+                expected_scatter(reading, end.expected_residual_square(reading, posterior));
             match coordinate.of {
                 Of::Hit => self.hit[reading.shot] += square,
                 Of::Lean => *self.lean[reading.shot].get_or_insert(0.0) += square,
@@ -62,16 +61,8 @@ impl Residuals {
     }
 }
 
-/// The expected square of the part of a reading's noise that is the shot's own scatter.
-fn expected_scatter(
-    Reading { row, value, weight, scatter_share, .. }: &Reading,
-    end: &Combination,
-    end_value: f64,
-    weights: f64,
-    posterior: &Posterior,
-) -> f64 {
-    let own = row.minus(end);
-    let square = posterior.expected_square(value - end_value, &own) + 1.0 / weights;
+/// The expected square of the part of a reading's noise that is the shot's own scatter, from that of the noise.
+fn expected_scatter(Reading { weight, scatter_share, .. }: &Reading, square: f64) -> f64 {
     // Of a noise that is scatter and reading, the scatter's share is known up to what the reading may have been.
     scatter_share * scatter_share * square + scatter_share * (1.0 - scatter_share) / weight
 }

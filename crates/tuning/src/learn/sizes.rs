@@ -29,8 +29,7 @@ pub fn update(scales: &mut Scales, expected: &Scales, seen: &Observations, poste
     scales.turning_mm = root_mean(over_shafts(&[shaft::TURNING]), SIZE_PRIOR, expected.turning_mm);
     scales.stiff_mm = root_mean(over_shafts(&[shaft::STIFF]), SIZE_PRIOR, expected.stiff_mm);
     let leans = [shaft::CENTRE_LEAN, shaft::TURNING_LEAN, shaft::STIFF_LEAN];
-    scales.discrepancy_deg =
-        root_mean(over_shafts(&leans), SIZE_PRIOR, expected.discrepancy_deg);
+    scales.discrepancy_deg = root_mean(over_shafts(&leans), SIZE_PRIOR, expected.discrepancy_deg);
     let mut common = Sum::default();
     common.add_unknown(posterior, posterior.layout.bow(0));
     scales.common_mm = root_mean(common, COMMON_PRIOR, expected.common_mm);

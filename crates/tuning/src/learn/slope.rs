@@ -1,5 +1,6 @@
 //! The lean that goes with a miss, learned as the slope of a regression between two unknowns.
 
+use super::end_mean::EndMean;
 use crate::Scales;
 use crate::design;
 use crate::observation::{Kind, Observations};
@@ -27,19 +28,16 @@ pub fn update(
     let mut across = held * (expected.lean_per_miss_deg_per_mm - slope);
     let mut along = held;
     for (at, coordinate) in coordinates.iter().enumerate().filter(|(_, one)| one.of == Of::Lean) {
-        let (rows, values, weights) = coordinate.sums();
-        let end = rows.scaled(1.0 / weights);
+        let end = EndMean::of(coordinate, posterior);
         for reading in &coordinate.readings {
             let shot = &seen.shots[reading.shot];
             if seen.lives[shot.life].kind == Kind::Reference {
                 continue;
             }
-            let own = design::own_miss(&posterior.layout, shot.life, shot.mark_rad);
-            let miss = &own[at % 2];
-            let residual = reading.row.minus(&end);
-            let value = reading.value - values / weights;
-            across += reading.weight * posterior.expected_product(value, &residual, miss);
-            along += reading.weight * posterior.expected_square(0.0, miss);
+            let miss = &design::own_miss(&posterior.layout, shot.life, shot.mark_rad)[at % 2];
+            let mean = posterior.mean_of(miss);
+            across += reading.weight * end.expected_residual_product(reading, miss, posterior);
+            along += reading.weight * (mean * mean + posterior.covariance_of(miss, miss));
         }
     }
     scales.lean_per_miss_deg_per_mm = slope + across / along;

@@ -6,7 +6,7 @@ use serde_json::Value;
 use super::at_scales::AtScales;
 use super::journal::{Journal, flagged, leaning, name, shot};
 use crate::tolerance::{DENSE, assert_within};
-use crate::{BowChange, BowPart, Event, Flag, MissingMass, Miss, Scales, Shot};
+use crate::{BowChange, BowPart, Event, Flag, Miss, MissingMass, Scales, Shot};
 
 /// Source: numpy 2.4.6 `linalg.solve`; `fixtures/tuning/dense_posterior.py`.
 #[test]

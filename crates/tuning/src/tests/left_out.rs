@@ -9,9 +9,7 @@ use crate::{Call, End, Event, Flag, Miss, OpenReason, Shot, Verdict};
 fn evening(more: Option<Shot>) -> Journal {
     let at = |shaft, x_mm, y_mm| shot(shaft, 0.0, Offset::new(x_mm, y_mm));
     let second = [at("3", -15.0, 11.0), at("1", 9.0, -3.0)];
-    Journal::of(4)
-        .end([at("1", 22.0, 5.0), at("2", 8.0, 30.0)])
-        .end(second.into_iter().chain(more))
+    Journal::of(4).end([at("1", 22.0, 5.0), at("2", 8.0, 30.0)]).end(second.into_iter().chain(more))
 }
 
 fn misses(journal: &Journal) -> Vec<Miss> {

@@ -88,8 +88,7 @@ fn a_small_move_of_the_bow_forgets_less_than_a_large_or_unmeasured_one() {
 
 #[test]
 fn a_mended_shaft_begins_another_life_of_its_kind() {
-    let journal =
-        Journal::of(1).end([at(0.0)]).shaft("1", ShaftChange::Repaired).end([at(0.0)]);
+    let journal = Journal::of(1).end([at(0.0)]).shaft("1", ShaftChange::Repaired).end([at(0.0)]);
     let seen = seen(&journal);
     let lives: Vec<_> = seen.shots.iter().map(|shot| shot.life).collect();
     assert_eq!(lives, [1, 0, 1, 2]);

@@ -58,7 +58,8 @@ fn the_right_shafts_are_kept_and_the_right_ones_retired() {
     for seed in 0..10 {
         let (advice, archer) = told(crooked, seed);
         for report in &advice.shafts {
-            let miss_mm = |index: Index| archer.true_miss(&report.shaft, index).unwrap().length().mm();
+            let miss_mm =
+                |index: Index| archer.true_miss(&report.shaft, index).unwrap().length().mm();
             let nearest_mm =
                 report.positions.iter().map(|at| miss_mm(at.index)).fold(f64::MAX, f64::min);
             match report.verdict {

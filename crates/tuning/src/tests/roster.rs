@@ -34,7 +34,8 @@ fn a_mark_stands_where_the_shaft_was_last_shot_counted_or_not() {
 
 #[test]
 fn shots_within_half_a_position_are_shots_at_it() {
-    let journal = [2.0, 2.4, 2.6, 8.0].iter().fold(Journal::of(1), |all, &hour| all.end([at(hour)]));
+    let journal =
+        [2.0, 2.4, 2.6, 8.0].iter().fold(Journal::of(1), |all, &hour| all.end([at(hour)]));
     let first = standing(&journal, "1");
     assert_eq!(first.shots_at(Index::from_hour(2.0), Positions::HOURS), 2);
     assert_eq!(first.shots_at(Index::from_hour(2.0), Positions::new(4).unwrap()), 3);
@@ -52,7 +53,8 @@ fn every_change_gives_its_state() {
         (Repaired, ShaftState::InUse),
     ];
     for (change, state) in states {
-        let journal = Journal::of(1).end([at(0.0)]).shaft("1", ShaftChange::Lost).shaft("1", change);
+        let journal =
+            Journal::of(1).end([at(0.0)]).shaft("1", ShaftChange::Lost).shaft("1", change);
         assert_eq!(standing(&journal, "1").state, state, "{change:?}");
     }
 }
