@@ -1,6 +1,6 @@
 //! Habits of this repository that the compiler does not see.
 
-use crate::support::repository::{Source, read, sources};
+use crate::support::repository::{Source, read, root, sources};
 
 /// A longer file says why, in a line that begins with this.
 const REASON_FOR_LENGTH: &str = "// Long because ";
@@ -58,6 +58,20 @@ fn no_file_is_a_drawer_for_everything() {
 #[test]
 fn no_test_is_ignored() {
     none(&rust(), |source| source.text.contains(concat!("#[", "ignore")).then(|| "ignored".into()));
+}
+
+/// A link in a document leads to a file that is there.
+#[test]
+fn every_link_inside_the_repository_leads_somewhere() {
+    let documents: Vec<_> =
+        sources("").into_iter().filter(|source| source.path.ends_with(".md")).collect();
+    none(&documents, |document| {
+        let here = root().join(&document.path);
+        let links = document.text.split("](").skip(1).filter_map(|rest| rest.split(')').next());
+        let inside = links.filter(|link| !link.contains("://") && !link.starts_with('#'));
+        let file = |link: &&str| here.with_file_name(link.split('#').next().unwrap_or_default());
+        inside.map(|link| link.trim()).find(|link| !file(link).exists()).map(str::to_owned)
+    });
 }
 
 #[test]

@@ -133,10 +133,7 @@ impl<'a> Judge<'a> {
             ShaftState::SetAside => Verdict::Retire(RetireReason::SetAside),
             ShaftState::Fletched => Verdict::Keep,
             ShaftState::InUse if self.keeps(candidate) => Verdict::Keep,
-            ShaftState::InUse
-                if self.loose[candidate.life] > 0.95
-                    && candidate.standing.counted.len() >= self.policy.retire_shots =>
-            {
+            ShaftState::InUse if self.is_loose(candidate) => {
                 Verdict::Retire(RetireReason::DoesNotRepeat)
             }
             ShaftState::InUse if self.retires(candidate, shift) => {
@@ -146,15 +143,23 @@ impl<'a> Judge<'a> {
         }
     }
 
-    /// Inside the tolerance with the probability asked for, and known as well as two shots there would tell.
+    /// Inside the tolerance with the probability asked for, repeating, and known as well as two shots there would tell.
     fn keeps(&self, candidate: &Candidate<'_>) -> bool {
         let promise = candidate.promise();
         let known_mm2 = promise.miss.covariance_mm2.trace() / 2.0;
-        let repeats = 1.0 - self.loose[candidate.life];
         promise.within >= self.policy.keep_at
-            && repeats >= 0.8
+            && 1.0 - self.loose[candidate.life] >= self.policy.repeats_at
             && !candidate.standing.counted.is_empty()
             && known_mm2 <= self.shot_variance_mm2() / 2.0
+    }
+
+    fn is_loose(&self, candidate: &Candidate<'_>) -> bool {
+        1.0 - self.loose[candidate.life] <= self.policy.loose_at && self.may_retire(candidate)
+    }
+
+    /// One or two shots may have been the archer.
+    fn may_retire(&self, candidate: &Candidate<'_>) -> bool {
+        candidate.standing.counted.len() >= self.policy.retire_shots
     }
 
     /// The variance per axis of one bare shot beside one reference.
@@ -169,9 +174,7 @@ impl<'a> Judge<'a> {
             let reach = |at: &Prediction| self.within_shifted(&at.miss, by) < self.policy.retire_at;
             candidate.predictions.iter().all(reach)
         };
-        candidate.standing.counted.len() >= self.policy.retire_shots
-            && out_of_reach(Offset::ZERO)
-            && out_of_reach(shift)
+        self.may_retire(candidate) && out_of_reach(Offset::ZERO) && out_of_reach(shift)
     }
 
     /// Which of the two would cure it better: no centre of its own, or a smaller circle.

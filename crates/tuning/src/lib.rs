@@ -4,21 +4,21 @@
 //! and answers with [`Advice`]. It is pure: no files, no clock, no randomness of its own; asked twice, it answers
 //! the same.
 //!
-//! # The method in ten sentences
+//! # The method
 //! A bare shaft lands, from the fletched reference, at a common offset that belongs to the bow, plus its own centre,
 //! plus what turns with its mark once and twice a turn. The lean of its tail has the same shape, and goes with the
-//! miss by a relation that holds only roughly. All of these are unknown and normal before the first shot, with the
-//! sizes of [`Scales`]. Each end has an aim and a lean frame of its own, which are integrated out exactly. What
-//! follows is one Gaussian posterior for all shafts together. From it comes, for each shaft and each position of
-//! the mark, the mean miss with its covariance, and the probability that this mean is inside the tolerance. A shaft
+//! miss by a relation that holds only roughly. All of these are unknown and normal before the first shot, with
+//! [`Scales`] that begin at what is usual and are learned from the journal. Each end has an aim and a lean frame of
+//! its own, which are integrated out exactly; shots that fly far weigh less, and so do those of a shaft that does not
+//! repeat. What follows is one Gaussian posterior for all shafts together, and from it, for each shaft and each
+//! position of the mark, the mean miss with its covariance and the probability that this mean is inside the tolerance. A shaft
 //! is kept where that probability is high and well known, retired where no position reaches it, and open otherwise.
 //! Where one common move of the bow brings clearly more shafts in than turning can, the bow comes first. The
 //! next end takes the shafts and positions that promise most right verdicts for each shot, a few shots ahead.
 //! What that is worth is priced by [`Policy`].
 //!
 //! # Limits
-//! One distance; the scales are defaults, not learned from the journal; shots are normal, so a flyer that was not
-//! called weighs in full.
+//! One distance. The learned scales are taken as they are, so what is not known of them is not in the probabilities.
 //!
 //! # Example
 //! ```
@@ -78,6 +78,10 @@ mod setup;
 mod shaft_name;
 mod shot;
 mod simulated_archer;
+#[cfg(test)]
+mod tests;
+#[cfg(test)]
+mod tolerance;
 mod verdict;
 mod world;
 

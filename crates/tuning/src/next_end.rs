@@ -21,7 +21,12 @@ impl Judge<'_> {
                 one.standing.counted.is_empty() || prospect.gain_per_shot >= self.policy.shot_cost
             })
             .collect();
-        open.sort_by(|(_, one), (_, other)| other.gain_per_shot.total_cmp(&one.gain_per_shot));
+        // A first look tells of the bow and of the set as well: it comes before any second one.
+        let looked_at = |one: &Candidate<'_>| !one.standing.counted.is_empty();
+        open.sort_by(|(one, gain), (other, more)| {
+            let first_looks = looked_at(one).cmp(&looked_at(other));
+            first_looks.then(more.gain_per_shot.total_cmp(&gain.gain_per_shot))
+        });
         if open.is_empty() {
             return None;
         }

@@ -28,7 +28,9 @@ impl NormalEquations {
     pub fn gather(coordinates: &[Coordinate], prior: DMatrix<f64>) -> Self {
         let vector = DVector::zeros(prior.nrows());
         let mut all = Self { precision: prior, vector };
-        coordinates.iter().for_each(|coordinate| all.add(coordinate));
+        for coordinate in coordinates {
+            all.add(coordinate);
+        }
         all
     }
 

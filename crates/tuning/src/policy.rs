@@ -10,6 +10,10 @@ pub struct Policy {
     pub keep_at: f64,
     /// A shaft is retired when no index is inside the tolerance with at least this probability.
     pub retire_at: f64,
+    /// A shaft is kept only when it repeats with at least this probability.
+    pub repeats_at: f64,
+    /// A shaft is retired as not repeating only when it repeats with at most this probability.
+    pub loose_at: f64,
     /// A shaft is not retired on fewer counted shots: one or two may have been the archer.
     pub retire_shots: usize,
     /// What a shot costs, in right verdicts: below this gain a shot is not worth its walk.
@@ -25,6 +29,8 @@ impl Default for Policy {
         Self {
             keep_at: 0.90,
             retire_at: 0.05,
+            repeats_at: 0.80,
+            loose_at: 0.05,
             retire_shots: 3,
             shot_cost: 0.003,
             turn_cost_shots: 0.2,

@@ -40,7 +40,7 @@ fn triangular_inverse(root: &DMatrix<f64>) -> Option<DMatrix<f64>> {
     Some(inverse)
 }
 
-/// LᵀL of a lower triangular L.
+/// Lᵀ L of a lower triangular L.
 fn gram(root: &DMatrix<f64>) -> DMatrix<f64> {
     let n = root.nrows();
     if n <= SMALL {

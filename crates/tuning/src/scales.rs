@@ -1,4 +1,4 @@
-//! How large the parts of a miss usually are: the prior of the flight model.
+//! How large the parts of a miss are: what the flight model expects at first and learns from the journal.
 
 use quarterturn_geometry::Millimetres;
 

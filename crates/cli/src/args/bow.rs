@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use clap::builder::NonEmptyStringValueParser;
 use clap::{ArgGroup, Args};
 use quarterturn_tuning::BowPart;
 
@@ -9,20 +10,24 @@ use super::word_value::word;
 
 /// What can be typed after `bow`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
-        quarterturn bow dozen.journal --note \"rest in, half a turn\" --part rest --move-mm -0.8,0\n  \
-        quarterturn bow dozen.journal --leave \"good enough for this season\"")]
-#[command(group(ArgGroup::new("change").required(true).args(["note", "leave"])))]
+#[command(
+    override_usage = "quarterturn bow <JOURNAL> --note <TEXT> [--part <PART>] [--move-mm <X,Y>]\n       \
+        quarterturn bow <JOURNAL> --leave <TEXT>",
+    after_help = "Examples:\n  \
+        quarterturn bow dozen.journal --note \"rest in\" --part rest --move-mm -0.8,0\n  \
+        quarterturn bow dozen.journal --leave \"good enough for this season\"",
+    group(ArgGroup::new("change").required(true).args(["note", "leave"]))
+)]
 pub struct BowArgs {
     /// The journal
     pub journal: PathBuf,
 
     /// The bow was changed: what was done, in your own words
-    #[arg(long, value_name = "TEXT")]
+    #[arg(long, value_name = "TEXT", value_parser = NonEmptyStringValueParser::new())]
     pub note: Option<String>,
 
     /// The bow stays as it is, tonight or for good: why, in your own words
-    #[arg(long, value_name = "TEXT")]
+    #[arg(long, value_name = "TEXT", value_parser = NonEmptyStringValueParser::new())]
     pub leave: Option<String>,
 
     /// The part that was changed [default: other]

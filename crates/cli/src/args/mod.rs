@@ -28,6 +28,7 @@ pub use undo::UndoArgs;
 #[command(
     name = "quarterturn",
     version,
+    max_term_width = 80,
     about = "Which arrow's nock to turn next, to which index, and why",
     long_about = "Shoot a dozen bare shafts beside a fletched arrow you trust, enter where they hit and \
         how they lean, and be told what to shoot next: which shaft, with its mark where, and why. \
@@ -35,7 +36,7 @@ pub use undo::UndoArgs;
         Sides are as you see them facing the target. A mark at 12 o'clock is straight up on the string.",
     after_help = "Examples:\n  \
         quarterturn demo\n  \
-        quarterturn new dozen.journal --shafts 1-12 --reference R --distance 18.3m --tolerance 25mm\n  \
+        quarterturn new dozen.journal --shafts 1-12 --reference R \\\n      --distance 18.3m --tolerance 25mm\n  \
         quarterturn next dozen.journal\n\n\
         Exit codes:\n  \
         0    done, also where the answer is that nothing can be said yet\n  \

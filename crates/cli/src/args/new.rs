@@ -9,10 +9,14 @@ use super::word_value::word;
 
 /// What can be typed after `new`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
-        quarterturn new dozen.journal --shafts 1-12 --reference R --distance 18.3m --tolerance 25mm\n  \
-        quarterturn new old.journal --shafts 1,2,5-8,A --reference R,S --distance 20yd \\\n      \
-        --tolerance 1in --units in --index 1=30,7=180 --bare-lighter 20gr")]
+#[command(
+    override_usage = "quarterturn new <JOURNAL> --shafts <LIST> --reference <LIST>\n                       \
+        --distance <LENGTH> --tolerance <LENGTH> [OPTIONS]",
+    after_help = "Examples:\n  \
+        quarterturn new dozen.journal --shafts 1-12 --reference R \\\n      --distance 18.3m --tolerance 25mm\n  \
+        quarterturn new old.journal --shafts 1,2,5-8,A --reference R,S \\\n      \
+        --distance 20yd --tolerance 1in --units in --index 1=30,7=180"
+)]
 pub struct NewArgs {
     /// The file to begin; it must not exist yet
     pub journal: PathBuf,

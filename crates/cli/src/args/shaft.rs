@@ -7,9 +7,12 @@ use quarterturn_tuning::ShaftChange;
 
 /// What can be typed after `shaft`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE>",
+    after_help = "Examples:\n  \
         quarterturn shaft dozen.journal 4 --broken\n  \
-        quarterturn shaft dozen.journal 4 --repaired")]
+        quarterturn shaft dozen.journal 4 --repaired"
+)]
 pub struct ShaftArgs {
     /// The journal
     pub journal: PathBuf,

@@ -108,12 +108,12 @@ fn bow(advice: &Advice, ruler: Ruler) -> String {
 
 fn archer(advice: &Advice, ruler: Ruler) -> String {
     let Some(Spread { per_axis, interval, degrees_of_freedom }) = advice.archer.spread else {
-        return "Your own group: not known before a shaft was shot twice at one mark.".to_owned();
+        return "Your own group: not known before an arrow was shot twice at one mark.".to_owned();
     };
     let [lower, upper] = [interval.lower, interval.upper].map(Millimetres::new);
     format!(
-        "Your own group: bare shots of one shaft at one mark spread {} either way in each direction \
-         ({:.0} % sure: {} to {}; {}).",
+        "Your own group: one arrow at one mark spreads {} either way in each direction, drift and \
+         reading included ({:.0} % sure: {} to {}; {}).",
         ruler.estimate(per_axis),
         interval.level * 100.0,
         ruler.estimate_bare(lower),

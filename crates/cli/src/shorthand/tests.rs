@@ -1,8 +1,12 @@
 //! The shorthand: what each word means, and where each fault is shown.
 
 use quarterturn_journal::{EndEntry, ShotEntry, read_end};
+use rand::{RngExt, SeedableRng};
+use rand_pcg::Pcg64;
 
 use super::{ShorthandFault, parse, printed};
+use crate::caret::{Paint, drawn};
+use crate::failure::{Failure, Kind, Marked};
 use crate::located::{Advising, Located};
 use crate::quantity::Unit;
 
@@ -135,5 +139,25 @@ fn what_is_printed_is_read_again() {
         let shots = read(line).shots;
         assert_eq!(printed(&shots), line);
         assert_eq!(read(&printed(&shots)).shots, shots);
+    }
+}
+
+#[test]
+fn whatever_is_typed_is_read_or_shown_where_it_is_wrong() {
+    let keys: Vec<char> =
+        "7R r3 l2 u1.5 d6 0 2h8 tl2 t0 i4deg g,p\n,w k-n q x b mm cm½é\t\u{1b}\u{2009}"
+            .chars()
+            .collect();
+    let mut random = Pcg64::seed_from_u64(7);
+    for _ in 0..20_000 {
+        let length = random.random_range(0..24);
+        let line: String = (0..length).map(|_| keys[random.random_range(0..keys.len())]).collect();
+        if let Err(Located { fault, span }) = parse(&line, Unit::MILLIMETRE) {
+            let marked = Marked::typed(&line).wrong(span.clone(), fault.to_string());
+            assert!(line.get(span).is_some(), "{line:?}");
+            let failure = Failure::new(Kind::Data, "not read").marking(marked);
+            let drawn = drawn(&failure, Paint::Plain);
+            assert!(drawn.contains('^') && !drawn.contains('\u{1b}'), "{line:?}: {drawn}");
+        }
     }
 }

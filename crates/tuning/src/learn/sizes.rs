@@ -20,7 +20,9 @@ pub fn update(scales: &mut Scales, expected: &Scales, seen: &Observations, poste
         for (life, place) in seen.lives.iter().enumerate() {
             if place.kind == Kind::Bare {
                 let own = posterior.layout.life(life);
-                parts.iter().for_each(|part| sum.add_unknown(posterior, own + part));
+                for part in parts {
+                    sum.add_unknown(posterior, own + part);
+                }
             }
         }
         sum

@@ -35,15 +35,15 @@ impl AtScales {
     pub fn miss(&self, shaft: &str, index: Index) -> Miss {
         let life = self.seen.life_of(&name(shaft)).unwrap();
         let mark_rad = index.angle().radians();
-        self.from_references(design::bare_hit(&self.posterior.layout, life, self.bow(), mark_rad))
+        self.measured(design::bare_hit(&self.posterior.layout, life, self.bow(), mark_rad))
     }
 
     /// The common offset of bare shafts, from the mean of the references.
     pub fn common_offset(&self) -> Miss {
-        self.from_references(design::single(self.posterior.layout.bow(self.bow())))
+        self.measured(design::single(self.posterior.layout.bow(self.bow())))
     }
 
-    fn from_references(&self, of: design::Planar) -> Miss {
+    fn measured(&self, of: design::Planar) -> Miss {
         let layout = &self.posterior.layout;
         self.posterior.miss(&design::from_references(of, layout, &self.references))
     }

@@ -4,7 +4,7 @@ use quarterturn_geometry::{Angle, Millimetres, Offset};
 
 use super::journal::Journal;
 use super::planted::Planted;
-use crate::{Advice, Event, Step, World};
+use crate::{Advice, Event, Step, Verdict, World};
 
 /// A common offset of a third of the tolerance, in all directions.
 #[test]
@@ -38,6 +38,13 @@ fn the_move_wanted_takes_the_common_offset_back() {
     assert!(advice.bow.offset.mean.x_mm > 50.0, "{:?}", advice.bow.offset.mean);
     assert!(advice.bow.wanted_shift.x_mm < -50.0, "{:?}", advice.bow.wanted_shift);
     assert!(advice.bow.gain() > 2.0 && advice.bow.shafts == 3, "{:?}", advice.bow);
+}
+
+#[test]
+fn a_shaft_that_the_bow_alone_keeps_out_is_not_retired() {
+    let advice = ends_with_the_bow_off(Journal::of(3), &THREE, 4).advice();
+    assert!(asks(&advice));
+    assert!(advice.shafts.iter().all(|one| matches!(one.verdict, Verdict::Open(_))));
 }
 
 #[test]
