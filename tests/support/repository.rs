@@ -14,8 +14,8 @@ impl Source {
         self.path.rsplit('/').next().unwrap_or(&self.path)
     }
 
-    pub fn is_rust(&self) -> bool {
-        Path::new(&self.path).extension().is_some_and(|extension| extension == "rs")
+    pub fn ends_in(&self, extension: &str) -> bool {
+        Path::new(&self.path).extension().is_some_and(|end| end == extension)
     }
 }
 

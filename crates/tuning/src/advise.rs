@@ -1,7 +1,5 @@
 //! From a history to advice.
 
-use quarterturn_geometry::Offset;
-
 use crate::archer_group::archer_group;
 use crate::assessment::Assessment;
 use crate::judge::{Candidate, Judge};
@@ -17,11 +15,10 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
     let candidates = judge.candidates();
     let bow = judge.bow_report(&candidates);
     let leave = last_leave(history);
-    let shift = if leave.is_some() { Offset::ZERO } else { bow.wanted_shift };
     let judged: Vec<_> = candidates
         .into_iter()
         .map(|candidate| {
-            let verdict = judge.verdict(&candidate, shift);
+            let verdict = judge.verdict(&candidate, bow.wanted_shift);
             (candidate, verdict)
         })
         .collect();

@@ -149,7 +149,7 @@ impl<'a> Judge<'a> {
         let known_mm2 = promise.miss.covariance_mm2.trace() / 2.0;
         promise.within >= self.policy.keep_at
             && 1.0 - self.loose[candidate.life] >= self.policy.repeats_at
-            && !candidate.standing.counted.is_empty()
+            && candidate.standing.counted.len() >= self.policy.keep_shots
             && known_mm2 <= self.shot_variance_mm2() / 2.0
     }
 
@@ -170,11 +170,14 @@ impl<'a> Judge<'a> {
 
     /// No index inside the tolerance, neither as the bow stands nor after its best move.
     fn retires(&self, candidate: &Candidate<'_>, shift: Offset) -> bool {
-        let out_of_reach = |by: Offset| {
-            let reach = |at: &Prediction| self.within_shifted(&at.miss, by) < self.policy.retire_at;
-            candidate.predictions.iter().all(reach)
-        };
-        self.may_retire(candidate) && out_of_reach(Offset::ZERO) && out_of_reach(shift)
+        self.may_retire(candidate)
+            && self.is_out_of_reach(candidate, Offset::ZERO)
+            && self.is_out_of_reach(candidate, shift)
+    }
+
+    fn is_out_of_reach(&self, candidate: &Candidate<'_>, shift: Offset) -> bool {
+        let out = |at: &Prediction| self.within_shifted(&at.miss, shift) < self.policy.retire_at;
+        candidate.predictions.iter().all(out)
     }
 
     /// Which of the two would cure it better: no centre of its own, or a smaller circle.
@@ -207,6 +210,9 @@ impl<'a> Judge<'a> {
         }
         if candidate.standing.counted.is_empty() {
             return OpenReason::NotShot;
+        }
+        if self.may_retire(candidate) && self.is_out_of_reach(candidate, Offset::ZERO) {
+            return OpenReason::BowOff;
         }
         self.shots_to_decide(candidate.promise())
             .map_or(OpenReason::CannotTell, OpenReason::MoreShots)

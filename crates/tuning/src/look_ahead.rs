@@ -9,7 +9,7 @@ use crate::normal_points::normal_points;
 use crate::{Miss, Scales};
 
 /// So many further shots at one index are looked at: one rarely decides, and what is worth three is worth one.
-const SHOTS: [usize; 2] = [2, 8];
+const SHOTS: [usize; 3] = [1, 3, 8];
 
 /// What looking ahead says of one shaft at one index.
 #[derive(Clone, Copy, Debug)]

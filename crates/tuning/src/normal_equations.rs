@@ -3,6 +3,7 @@
 use nalgebra::{DMatrix, DVector};
 
 use crate::design::Combination;
+use crate::prior::Prior;
 use crate::readings::{Coordinate, Reading};
 
 /// Precision matrix Λ and vector b of the unknowns θ: the posterior is N(Λ⁻¹ b, Λ⁻¹).
@@ -21,13 +22,16 @@ pub struct NormalEquations {
     pub precision: DMatrix<f64>,
     /// b.
     pub vector: DVector<f64>,
+    /// What of −2 ln p(y) the readings give by themselves, Σ w y² − (Σ w y)²/(p + Σ w) − Σ ln w + ln((p + Σ w)/p), less
+    /// ln det Λ₀.
+    pub constant: f64,
 }
 
 impl NormalEquations {
-    /// Gathers all that was read on top of the prior precision Λ₀.
-    pub fn gather(coordinates: &[Coordinate], prior: DMatrix<f64>) -> Self {
-        let vector = DVector::zeros(prior.nrows());
-        let mut all = Self { precision: prior, vector };
+    /// Gathers all that was read on top of the prior Λ₀.
+    pub fn gather(coordinates: &[Coordinate], Prior { precision, log_det }: Prior) -> Self {
+        let vector = DVector::zeros(precision.nrows());
+        let mut all = Self { precision, vector, constant: -log_det };
         for coordinate in coordinates {
             all.add(coordinate);
         }
@@ -38,9 +42,11 @@ impl NormalEquations {
     fn add(&mut self, coordinate: &Coordinate) {
         for Reading { row, value, weight, .. } in &coordinate.readings {
             self.add_row(row, *weight, *value);
+            self.constant += weight * value * value - weight.ln();
         }
         let (rows, values, weights) = coordinate.sums();
         self.add_row(&rows, -1.0 / weights, values);
+        self.constant += (weights / coordinate.end_precision).ln() - values * values / weights;
     }
 
     /// Adds `weight` times the outer product of `row` with itself, and with `value`.

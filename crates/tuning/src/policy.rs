@@ -14,6 +14,8 @@ pub struct Policy {
     pub repeats_at: f64,
     /// A shaft is retired as not repeating only when it repeats with at most this probability.
     pub loose_at: f64,
+    /// A shaft is not kept on fewer counted shots: one may have been luck.
+    pub keep_shots: usize,
     /// A shaft is not retired on fewer counted shots: one or two may have been the archer.
     pub retire_shots: usize,
     /// What a shot costs, in right verdicts: below this gain a shot is not worth its walk.
@@ -31,6 +33,7 @@ impl Default for Policy {
             retire_at: 0.05,
             repeats_at: 0.80,
             loose_at: 0.05,
+            keep_shots: 2,
             retire_shots: 3,
             shot_cost: 0.003,
             turn_cost_shots: 0.2,

@@ -7,7 +7,7 @@ use crate::Miss;
 use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
-use crate::precision_inverse::precision_inverse;
+use crate::precision_inverse::PrecisionInverse;
 
 /// The Gaussian posterior of all unknowns at given scales.
 pub struct Posterior {
@@ -17,14 +17,18 @@ pub struct Posterior {
     pub mean: DVector<f64>,
     /// Their covariance.
     pub covariance: DMatrix<f64>,
+    /// −2 ln of the marginal likelihood, but for a constant.
+    pub deviance: f64,
 }
 
 impl Posterior {
     /// The posterior that follows from the normal equations.
     pub fn of(layout: Layout, equations: NormalEquations) -> Self {
-        let covariance = precision_inverse(equations.precision);
+        let PrecisionInverse { inverse: covariance, log_det } =
+            PrecisionInverse::of(equations.precision);
         let mean = &covariance * &equations.vector;
-        Self { layout, mean, covariance }
+        let deviance = equations.constant + log_det - mean.dot(&equations.vector);
+        Self { layout, mean, covariance, deviance }
     }
 
     /// The mean of a combination of unknowns.

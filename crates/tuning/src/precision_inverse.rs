@@ -5,15 +5,29 @@ use nalgebra::DMatrix;
 /// Below this size the plain algorithm is faster.
 const SMALL: usize = 32;
 
-/// The inverse of a precision matrix, L⁻ᵀ L⁻¹ with L its Cholesky root.
-///
-/// The prior alone makes a precision positive definite; where rounding undoes that, only its diagonal is inverted.
-pub fn precision_inverse(precision: DMatrix<f64>) -> DMatrix<f64> {
-    let diagonal = precision.diagonal();
-    precision
-        .cholesky()
-        .and_then(|root| triangular_inverse(&root.unpack()))
-        .map_or_else(|| DMatrix::from_diagonal(&diagonal.map(f64::recip)), |root| gram(&root))
+/// The inverse of a precision matrix, and its determinant.
+pub struct PrecisionInverse {
+    /// The covariance.
+    pub inverse: DMatrix<f64>,
+    /// ln det of the precision.
+    pub log_det: f64,
+}
+
+impl PrecisionInverse {
+    /// Inverts a precision, L⁻ᵀ L⁻¹ with L its Cholesky root.
+    ///
+    /// The prior alone makes a precision positive definite; where rounding undoes that, only its diagonal is taken.
+    pub fn of(precision: DMatrix<f64>) -> Self {
+        let diagonal = precision.diagonal();
+        let by_root = precision.cholesky().and_then(|root| {
+            let log_det = root.ln_determinant();
+            Some(Self { inverse: gram(&triangular_inverse(&root.unpack())?), log_det })
+        });
+        by_root.unwrap_or_else(|| Self {
+            inverse: DMatrix::from_diagonal(&diagonal.map(f64::recip)),
+            log_det: diagonal.iter().map(|one| one.ln()).sum(),
+        })
+    }
 }
 
 /// The inverse of a lower triangular matrix.

@@ -9,36 +9,76 @@ use crate::observation::{Kind, Observations};
 /// Where references land in a sitting may be anywhere on the butt.
 const ANYWHERE_MM: f64 = 1000.0;
 
-/// The prior precision of all unknowns, independent but for the bow, whose offset after a change begins where it was.
-pub fn precision(seen: &Observations, layout: &Layout, scales: &Scales) -> DMatrix<f64> {
-    let mut precision = DMatrix::zeros(layout.len(), layout.len());
-    let mut set = |at: usize, sd: f64| {
-        for coordinate in at..at + 2 {
-            precision[(coordinate, coordinate)] += sd.powi(-2);
-        }
-    };
-    for (life, place) in seen.lives.iter().enumerate() {
-        let own = layout.life(life);
-        match place.kind {
-            Kind::Bare => shaft_scales(scales).into_iter().for_each(|(at, sd)| set(own + at, sd)),
-            Kind::Reference => {
-                set(own, scales.between_references_mm);
-                set(own + 2, scales.between_references_deg);
+/// A change of the bow may change the common lean by at least so much for each millimetre it may move hits.
+const LEAST_LEAN_DEG_PER_MM: f64 = 0.05;
+
+/// The prior of all unknowns, independent but for the bow, whose offset after a change begins where it was.
+pub struct Prior {
+    /// Its precision matrix Λ₀.
+    pub precision: DMatrix<f64>,
+    /// ln det Λ₀.
+    pub log_det: f64,
+}
+
+impl Prior {
+    /// The prior at given scales.
+    pub fn of(seen: &Observations, layout: &Layout, scales: &Scales) -> Self {
+        let precision = DMatrix::zeros(layout.len(), layout.len());
+        let mut prior = Self { precision, log_det: 0.0 };
+        for (life, place) in seen.lives.iter().enumerate() {
+            let own = layout.life(life);
+            match place.kind {
+                Kind::Bare => {
+                    for (at, sd) in shaft_scales(scales) {
+                        prior.set(own + at, sd);
+                    }
+                }
+                Kind::Reference => {
+                    prior.set(own, scales.between_references_mm);
+                    prior.set(own + 2, scales.between_references_deg);
+                }
             }
         }
+        prior.set(layout.set(), scales.set_share * scales.turning_mm);
+        prior.set(layout.set() + 2, scales.set_share * scales.stiff_mm);
+        prior.set_bows(seen, layout, scales);
+        (0..seen.sittings).for_each(|sitting| prior.set(layout.sitting(sitting), ANYWHERE_MM));
+        prior
     }
-    set(layout.set(), scales.set_share * scales.turning_mm);
-    set(layout.set() + 2, scales.set_share * scales.stiff_mm);
-    set(layout.bow(0), scales.common_mm);
-    set(layout.bow(0) + 2, scales.common_lean_deg);
-    (0..seen.sittings).for_each(|sitting| set(layout.sitting(sitting), ANYWHERE_MM));
-    for (change, gone_mm) in seen.bow_changes_mm.iter().enumerate() {
-        let gone_deg = gone_mm * scales.common_lean_deg / scales.common_mm;
-        let (before, after) = (layout.bow(change), layout.bow(change + 1));
-        tie(&mut precision, before, after, *gone_mm);
-        tie(&mut precision, before + 2, after + 2, gone_deg);
+
+    fn set_bows(&mut self, seen: &Observations, layout: &Layout, scales: &Scales) {
+        self.set(layout.bow(0), scales.common_mm);
+        self.set(layout.bow(0) + 2, scales.common_lean_deg);
+        for (change, &gone_mm) in seen.bow_changes_mm.iter().enumerate() {
+            let gone_deg =
+                gone_mm * scales.lean_per_miss_deg_per_mm.abs().max(LEAST_LEAN_DEG_PER_MM);
+            let (before, after) = (layout.bow(change), layout.bow(change + 1));
+            self.tie(before, after, gone_mm);
+            self.tie(before + 2, after + 2, gone_deg);
+        }
     }
-    precision
+
+    /// Lets the planar unknown at `at` be about as large as `sd`.
+    fn set(&mut self, at: usize, sd: f64) {
+        for coordinate in at..at + 2 {
+            self.precision[(coordinate, coordinate)] += sd.powi(-2);
+            self.log_det -= 2.0 * sd.ln();
+        }
+    }
+
+    /// Lets the planar unknown at `after` differ from the one at `before` by about `sd`.
+    fn tie(&mut self, before: usize, after: usize, sd: f64) {
+        let weight = sd.powi(-2);
+        for axis in 0..2 {
+            let (before, after) = (before + axis, after + axis);
+            self.precision[(before, before)] += weight;
+            self.precision[(after, after)] += weight;
+            self.precision[(before, after)] -= weight;
+            self.precision[(after, before)] -= weight;
+            // A chain of independent steps: its determinant is the product of theirs.
+            self.log_det -= 2.0 * sd.ln();
+        }
+    }
 }
 
 /// The prior scale of each part of a bare shaft.
@@ -53,16 +93,4 @@ fn shaft_scales(scales: &Scales) -> [(usize, f64); 8] {
         (shaft::TURNING_LEAN, scales.discrepancy_deg),
         (shaft::STIFF_LEAN, scales.discrepancy_deg),
     ]
-}
-
-/// Lets the planar unknown at `after` differ from the one at `before` by about `sd`.
-fn tie(precision: &mut DMatrix<f64>, before: usize, after: usize, sd: f64) {
-    let weight = sd.powi(-2);
-    for axis in 0..2 {
-        let (before, after) = (before + axis, after + axis);
-        precision[(before, before)] += weight;
-        precision[(after, after)] += weight;
-        precision[(before, after)] -= weight;
-        precision[(after, before)] -= weight;
-    }
 }

@@ -3,7 +3,10 @@
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
+use crate::normal_equations::NormalEquations;
 use crate::observation::{Kind, Observation, Observations};
+use crate::posterior::Posterior;
+use crate::prior::Prior;
 
 /// What a coordinate is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -69,6 +72,14 @@ impl Reader<'_> {
         let same_end =
             |&one: &usize, &next: &usize| self.seen.shots[one].end == self.seen.shots[next].end;
         shots.chunk_by(same_end).flat_map(|end| self.end(end)).collect()
+    }
+
+    /// All coordinates, and the posterior that follows from them.
+    pub fn solve(&self) -> (Vec<Coordinate>, Posterior) {
+        let coordinates = self.coordinates();
+        let prior = Prior::of(self.seen, self.layout, self.scales);
+        let equations = NormalEquations::gather(&coordinates, prior);
+        (coordinates, Posterior::of(self.layout.clone(), equations))
     }
 
     fn end(&self, shots: &[usize]) -> [Coordinate; 4] {

@@ -22,6 +22,8 @@ pub enum OpenReason {
     NotWorthMore(usize),
     /// Not even fifty more shots at this distance would tell.
     CannotTell,
+    /// No index brings it in as the bow stands, but a move of the bow would.
+    BowOff,
     /// No fletched reference is left to measure it from.
     NoReference,
 }

@@ -10,7 +10,7 @@ use super::{Ruler, all, mark, tally};
 /// Why this step, in one sentence with its full stop.
 pub fn why(advice: &Advice, ruler: Ruler) -> String {
     match &advice.step {
-        Step::Shoot(shots) => format!("Shoot this end for {}.", all(purposes(shots))),
+        Step::Shoot(shots) => format!("Shoot this end for {}.", purposes(shots)),
         Step::MoveBow => move_bow(advice, ruler),
         Step::Finished(ending) => finished(*ending, advice),
     }
@@ -45,7 +45,7 @@ pub const fn purpose(purpose: Purpose) -> &'static str {
 }
 
 /// The purposes of an end: each aim once, with its shafts.
-fn purposes(shots: &[PlannedShot]) -> Vec<String> {
+fn purposes(shots: &[PlannedShot]) -> String {
     let aims = [
         (Aim::FirstLook, "a first look at"),
         (Aim::Try, "a try of"),
@@ -56,11 +56,16 @@ fn purposes(shots: &[PlannedShot]) -> Vec<String> {
         let named: Vec<String> = shots.iter().filter_map(|shot| named(shot, aim)).collect();
         (!named.is_empty()).then(|| format!("{words} {}", all(named)))
     };
+    // Each has an "and" of its own, so they are parted by more than that.
     let said: Vec<String> = aims.into_iter().filter_map(purpose).collect();
-    if said.is_empty() { vec!["a better look at the reference".to_owned()] } else { said }
+    if said.is_empty() {
+        "a better look at the reference".to_owned()
+    } else {
+        said.join(", and for ")
+    }
 }
 
-/// "7 with its mark at 3 o'clock", where the shot has this aim.
+/// "7 at 3 o'clock", where the shot has this aim.
 fn named(shot: &PlannedShot, wanted: Aim) -> Option<String> {
     match shot.purpose {
         Purpose::Bare { aim, index, .. } if aim == wanted => Some(placed(&shot.shaft, aim, index)),

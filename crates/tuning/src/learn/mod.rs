@@ -1,30 +1,33 @@
 //! How the journal teaches the scales: expectation and maximisation in turn.
 
 mod end_mean;
+mod over_scales;
 mod residuals;
 mod scatter;
 mod sizes;
 mod slope;
 mod tails;
 
+use self::over_scales::over_scales;
 use self::residuals::Residuals;
 use self::tails::Looseness;
 use crate::Scales;
 use crate::layout::Layout;
-use crate::normal_equations::NormalEquations;
 use crate::observation::Observations;
 use crate::posterior::Posterior;
-use crate::prior;
 use crate::readings::{Reader, ShotWeight};
 
 /// So many rounds bring the scales to within a few percent of where they settle.
 const ROUNDS: usize = 6;
 
+/// The common offset begins so many times as wide as expected.
+const WIDE_COMMON: f64 = 4.0;
+
 /// What was learned from what was observed.
 pub struct Learned {
     /// The scales.
     pub scales: Scales,
-    /// The unknowns at these scales.
+    /// The unknowns, with what is not known of the scales.
     pub posterior: Posterior,
     /// For each life, the probability that it scatters at least twice as widely as the archer's other shafts.
     pub loose: Vec<f64>,
@@ -43,27 +46,24 @@ pub struct Learned {
 /// weights of t tails).
 pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
     let layout = Layout::of(seen);
-    let mut scales = *expected;
+    // A bow that is far off must not pass for scatter in the first round.
+    let mut scales = Scales { common_mm: expected.common_mm * WIDE_COMMON, ..*expected };
     let mut weights = vec![ShotWeight::FULL; seen.shots.len()];
     let mut looseness = vec![Looseness::BEFORE; seen.lives.len()];
-    let mut rounds = 0;
-    loop {
-        let reader = Reader { seen, layout: &layout, scales: &scales, weights: &weights };
-        let coordinates = reader.coordinates();
-        let prior = prior::precision(seen, &layout, &scales);
-        let equations = NormalEquations::gather(&coordinates, prior);
-        let posterior = Posterior::of(layout.clone(), equations);
-        if rounds == ROUNDS || seen.shots.is_empty() {
-            let loose = looseness.iter().map(Looseness::probability).collect();
-            return Learned { scales, posterior, loose };
+    if !seen.shots.is_empty() {
+        for _ in 0..ROUNDS {
+            let reader = Reader { seen, layout: &layout, scales: &scales, weights: &weights };
+            let (coordinates, posterior) = reader.solve();
+            let residuals = Residuals::of(seen, &coordinates, &posterior);
+            let before = scales;
+            scatter::update(&mut scales, expected, seen, &residuals, &weights);
+            sizes::update(&mut scales, expected, seen, &posterior);
+            slope::update(&mut scales, expected, &before, seen, &coordinates, &posterior);
+            looseness = tails::looseness(seen, &residuals, &scales);
+            weights = tails::weights(seen, &residuals, &scales, &looseness);
         }
-        rounds += 1;
-        let residuals = Residuals::of(seen, &coordinates, &posterior);
-        let before = scales;
-        scatter::update(&mut scales, expected, seen, &residuals, &weights);
-        sizes::update(&mut scales, expected, seen, &posterior);
-        slope::update(&mut scales, expected, &before, seen, &coordinates, &posterior);
-        looseness = tails::looseness(seen, &residuals, &scales);
-        weights = tails::weights(seen, &residuals, &scales, &looseness);
     }
+    let reader = Reader { seen, layout: &layout, scales: &scales, weights: &weights };
+    let loose = looseness.iter().map(Looseness::probability).collect();
+    Learned { scales, posterior: over_scales(&reader), loose }
 }

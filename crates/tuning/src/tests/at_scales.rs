@@ -8,8 +8,9 @@ use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
 use crate::observation::Observations;
 use crate::posterior::Posterior;
+use crate::prior::Prior;
 use crate::readings::{Reader, ShotWeight};
-use crate::{History, Miss, Scales, prior};
+use crate::{History, Miss, Scales};
 
 /// What a journal says at stated scales.
 pub struct AtScales {
@@ -24,7 +25,7 @@ impl AtScales {
         let layout = Layout::of(&seen);
         let weights = vec![ShotWeight::FULL; seen.shots.len()];
         let reader = Reader { seen: &seen, layout: &layout, scales, weights: &weights };
-        let prior = prior::precision(&seen, &layout, scales);
+        let prior = Prior::of(&seen, &layout, scales);
         let equations = NormalEquations::gather(&reader.coordinates(), prior);
         let references = &history.setup.references;
         let references = references.iter().filter_map(|name| seen.life_of(name)).collect();
