@@ -21,6 +21,9 @@ const FIRST_END_COUNTED: usize = 6;
 /// What may be shot before walking up, the reference included.
 const ARROWS_PER_END: usize = 4;
 const REFERENCE: &str = "R";
+/// How the reason of a `retire` begins, and no other.
+const RETIRE_REASONS: [&str; 6] =
+    ["circle too big", "centre off", "does not repeat", "set aside", "lost", "broken"];
 
 /// What a session came to.
 #[derive(Default)]
@@ -96,7 +99,8 @@ impl<'a> Evening<'a> {
             assert!((0.0..=1.0).contains(&judged.within), "{} within", judged.within);
             let decided = judged.verdict != Verdict::Open;
             assert!(judged.shots_total > 0 || !decided, "a verdict on a shaft never shot");
-            assert!(!judged.reason.is_empty(), "no reason given");
+            let known = RETIRE_REASONS.iter().any(|reason| judged.reason.starts_with(reason));
+            assert_eq!(known, judged.verdict == Verdict::Retire, "{}", judged.reason);
         }
         if self.session.ends >= FIRST_END_COUNTED {
             self.session.said.count(&next.shafts, &self.player);

@@ -2,7 +2,7 @@
 
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
-use crate::observation::{Kind, Observations};
+use crate::observation::{Kind, Observation, Observations};
 use crate::roster::{Roster, Standing};
 use crate::{History, Policy, Scales};
 
@@ -26,6 +26,7 @@ impl<'a> Assessment<'a> {
     /// The judge of its shafts.
     pub fn judge<'b>(&'b self, policy: &'b Policy) -> Judge<'b> {
         let life = |standing: &Standing| self.seen.life_of(&standing.name);
+        let bow = self.seen.bow_changes_mm.len();
         Judge {
             setup: &self.history.setup,
             policy,
@@ -35,8 +36,9 @@ impl<'a> Assessment<'a> {
             loose: &self.learned.loose,
             shafts: self.roster.shafts.iter().filter_map(life).collect(),
             references: self.roster.references_in_use().filter_map(life).collect(),
-            bow: self.seen.bow_changes_mm.len(),
-            sitting: self.seen.sittings - 1,
+            bow,
+            shots_with_bow: self.bare().filter(|shot| shot.bow == bow).count(),
+            references_shot: self.references_shot(),
             leans_are_read: self.leans_are_read(),
             seed: self.history.events.len() as u64,
         }
@@ -44,8 +46,17 @@ impl<'a> Assessment<'a> {
 
     /// Whether most bare shots came with a lean; before the first shot it is hoped for.
     fn leans_are_read(&self) -> bool {
-        let bare =
-            || self.seen.shots.iter().filter(|shot| self.seen.lives[shot.life].kind == Kind::Bare);
-        2 * bare().filter(|shot| shot.lean_deg.is_some()).count() >= bare().count()
+        2 * self.bare().filter(|shot| shot.lean_deg.is_some()).count() >= self.bare().count()
+    }
+
+    /// Counted shots of references since the aim was last renewed.
+    fn references_shot(&self) -> usize {
+        let now = self.seen.sittings - 1;
+        let all = self.seen.shots.iter().filter(|shot| shot.sitting == now).count();
+        all - self.bare().filter(|shot| shot.sitting == now).count()
+    }
+
+    fn bare(&self) -> impl Iterator<Item = &Observation> {
+        self.seen.shots.iter().filter(|shot| self.seen.lives[shot.life].kind == Kind::Bare)
     }
 }

@@ -12,10 +12,13 @@ use crate::{BowReport, Miss, design};
 const LARGE_SHARE: f64 = 0.5;
 
 /// ... with at least this probability...
-const SURELY: f64 = 0.99;
+const SURELY: f64 = 0.98;
 
 /// ... and the move is expected to bring in at least this share of the shafts.
 const WORTH_A_MOVE: f64 = 0.25;
+
+/// Fewer shots of the references may be one that flew far, and not the bow.
+const FEWEST_REFERENCES: usize = 3;
 
 /// A move that brings in less than this is none: rounding must not walk.
 const NO_GAIN: f64 = 1e-4;
@@ -44,7 +47,9 @@ impl Judge<'_> {
         let mean = Vector2::new(bow.offset.mean.x_mm, bow.offset.mean.y_mm);
         let large_mm = LARGE_SHARE * self.setup.tolerance.mm();
         let small = probability_within_circle(mean, &bow.offset.covariance_mm2, large_mm);
-        bow.gain() >= WORTH_A_MOVE * bow.shafts as f64 && 1.0 - small >= SURELY
+        self.references_shot >= FEWEST_REFERENCES
+            && bow.gain() >= WORTH_A_MOVE * bow.shafts as f64
+            && 1.0 - small >= SURELY
     }
 
     /// Where bare shafts as a whole land from the references in use.

@@ -32,8 +32,10 @@ pub struct Judge<'a> {
     pub references: Vec<usize>,
     /// How many times the bow was changed.
     pub bow: usize,
-    /// The present sitting.
-    pub sitting: usize,
+    /// How many counted bare shots there are with the bow as it stands.
+    pub shots_with_bow: usize,
+    /// How many counted shots of references there are in the present sitting.
+    pub references_shot: usize,
     /// Whether a shot shows its lean.
     pub leans_are_read: bool,
     /// What the order of the next end is shuffled by.

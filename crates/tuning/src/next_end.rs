@@ -6,20 +6,19 @@ use rand_pcg::Pcg64;
 
 use crate::judge::{Candidate, Judge};
 use crate::look_ahead::Prospect;
-use crate::roster::Standing;
-use crate::{Aim, PlannedShot, Purpose, Scales, Verdict};
+use crate::{Aim, PlannedShot, Purpose, Verdict};
+
+/// With fewer bare shots the bow as it stands is not known.
+const SHOTS_TO_KNOW_THE_BOW: usize = 9;
 
 impl Judge<'_> {
-    /// The next end, references first, the bare shafts shuffled; `None` when nothing is worth a shot.
+    /// The next end, the reference first, the bare shafts shuffled; `None` when nothing is worth a shot.
     pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
         let mut open: Vec<(&Candidate<'_>, Prospect)> = judged
             .iter()
             .filter(|(_, verdict)| matches!(verdict, Verdict::Open(_)))
             .filter_map(|(one, _)| Some((one, self.prospect(one)?)))
-            .filter(|(one, prospect)| {
-                // Every shaft is worth a first look: it tells of the bow as well.
-                one.standing.counted.is_empty() || prospect.gain_per_shot >= self.policy.shot_cost
-            })
+            .filter(|(one, prospect)| self.is_worth_a_shot(one, *prospect))
             .collect();
         // A first look tells of the bow and of the set as well: it comes before any second one.
         let looked_at = |one: &Candidate<'_>| !one.standing.counted.is_empty();
@@ -30,38 +29,24 @@ impl Judge<'_> {
         if open.is_empty() {
             return None;
         }
-        let references = self.references_to_shoot(&open);
-        open.truncate(self.setup.arrows_per_end.saturating_sub(references.len()).max(1));
+        let reference = self.reference_to_shoot();
+        open.truncate(self.setup.arrows_per_end.saturating_sub(1).max(1));
         open.shuffle(&mut Pcg64::seed_from_u64(self.seed));
         let bare = open.into_iter().map(|(one, prospect)| self.bare_shot(one, prospect));
-        Some(references.into_iter().chain(bare).collect())
+        Some(reference.into_iter().chain(bare).collect())
     }
 
-    /// The reference, where it tells the open shafts more than one more bare shot would.
-    ///
-    /// Its shot says where references land, which every open shaft is measured from; a bare shot says it of one.
-    fn references_to_shoot(&self, open: &[(&Candidate<'_>, Prospect)]) -> Vec<PlannedShot> {
-        let Scales { bare_mm, reference_mm, read_mm, aim_mm, .. } = *self.scales;
-        let sitting = self.posterior.layout.sitting(self.sitting);
-        let told = |known_mm2: f64, scatter_mm: f64| {
-            let shot_mm2 = scatter_mm * scatter_mm + read_mm * read_mm + aim_mm * aim_mm;
-            known_mm2 * known_mm2 / (known_mm2 + shot_mm2)
-        };
-        let landing_mm2 = f64::midpoint(
-            self.posterior.covariance[(sitting, sitting)],
-            self.posterior.covariance[(sitting + 1, sitting + 1)],
-        );
-        let by_reference = open.len() as f64 * told(landing_mm2, reference_mm);
-        let by_bare = open
-            .iter()
-            .map(|(one, _)| told(one.promise().miss.covariance_mm2.trace() / 2.0, bare_mm))
-            .fold(0.0, f64::max);
-        let shot = |standing: &Standing| PlannedShot {
-            shaft: standing.name.clone(),
-            purpose: Purpose::Reference,
-        };
-        let wanted = usize::from(by_reference >= by_bare);
-        self.roster.references_in_use().take(wanted).map(shot).collect()
+    /// Every shaft is worth a first look, and a new state of the bow a few shots: each tells of the others as well.
+    fn is_worth_a_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> bool {
+        candidate.standing.counted.is_empty()
+            || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
+            || prospect.gain_per_shot >= self.policy.shot_cost
+    }
+
+    /// The first reference in use: what the bare shafts are measured from, in the same air and with the same hand.
+    fn reference_to_shoot(&self) -> Option<PlannedShot> {
+        let standing = self.roster.references_in_use().next()?;
+        Some(PlannedShot { shaft: standing.name.clone(), purpose: Purpose::Reference })
     }
 
     fn bare_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> PlannedShot {

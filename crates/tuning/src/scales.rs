@@ -26,7 +26,7 @@ pub struct Scales {
     pub read_lean_deg: f64,
     /// The frame in which an end's leans are read: nearly anything.
     pub frame_deg: f64,
-    /// The common offset of bare shafts.
+    /// The common offset of bare shafts, of a bow that may be far off.
     pub common_mm: f64,
     /// The common lean of bare shafts.
     pub common_lean_deg: f64,
@@ -70,7 +70,7 @@ impl Scales {
             reference_lean_deg: 0.5,
             read_lean_deg: 0.7,
             frame_deg: 2.0,
-            common_mm: mm(15.0),
+            common_mm: mm(60.0),
             common_lean_deg: 4.0,
             centre_mm: mm(4.0),
             turning_mm: mm(10.0),

@@ -20,9 +20,6 @@ use crate::readings::{Reader, ShotWeight};
 /// So many rounds bring the scales to within a few percent of where they settle.
 const ROUNDS: usize = 6;
 
-/// The common offset begins so many times as wide as expected.
-const WIDE_COMMON: f64 = 4.0;
-
 /// What was learned from what was observed.
 pub struct Learned {
     /// The scales.
@@ -46,8 +43,7 @@ pub struct Learned {
 /// weights of t tails).
 pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
     let layout = Layout::of(seen);
-    // A bow that is far off must not pass for scatter in the first round.
-    let mut scales = Scales { common_mm: expected.common_mm * WIDE_COMMON, ..*expected };
+    let mut scales = *expected;
     let mut weights = vec![ShotWeight::FULL; seen.shots.len()];
     let mut looseness = vec![Looseness::BEFORE; seen.lives.len()];
     if !seen.shots.is_empty() {

@@ -1,4 +1,4 @@
-//! How large the parts of the shafts and the common offset are, from the unknowns themselves.
+//! How large the parts of the shafts are, from the unknowns themselves.
 
 use super::residuals::Sum;
 use super::scatter::root_mean;
@@ -9,9 +9,6 @@ use crate::posterior::Posterior;
 
 /// The expected size of a shaft's part weighs as much as so many coordinates.
 const SIZE_PRIOR: f64 = 6.0;
-
-/// The expected size of the common offset weighs so little that one large offset is believed.
-const COMMON_PRIOR: f64 = 3.0;
 
 /// Moves the sizes of the parts to where the unknowns put them.
 pub fn update(scales: &mut Scales, expected: &Scales, seen: &Observations, posterior: &Posterior) {
@@ -32,9 +29,6 @@ pub fn update(scales: &mut Scales, expected: &Scales, seen: &Observations, poste
     scales.stiff_mm = root_mean(over_shafts(&[shaft::STIFF]), SIZE_PRIOR, expected.stiff_mm);
     let leans = [shaft::CENTRE_LEAN, shaft::TURNING_LEAN, shaft::STIFF_LEAN];
     scales.discrepancy_deg = root_mean(over_shafts(&leans), SIZE_PRIOR, expected.discrepancy_deg);
-    let mut common = Sum::default();
-    common.add_unknown(posterior, posterior.layout.bow(0));
-    scales.common_mm = root_mean(common, COMMON_PRIOR, expected.common_mm);
 }
 
 impl Sum {
