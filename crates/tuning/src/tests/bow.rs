@@ -47,9 +47,15 @@ fn a_shaft_that_the_bow_alone_keeps_out_is_not_retired() {
     assert!(advice.shafts.iter().all(|one| matches!(one.verdict, Verdict::Open(_))));
 }
 
+/// Two shots of the reference may both have flown far.
+#[test]
+fn two_ends_are_too_few_to_speak_of_the_bow() {
+    assert!(!asks(&ends_with_the_bow_off(Journal::of(3), &THREE, 2).advice()));
+}
+
 #[test]
 fn an_archer_who_leaves_the_bow_is_not_asked_before_three_shafts_spoke_anew() {
-    let asked = ends_with_the_bow_off(Journal::of(3), &THREE, 2);
+    let asked = ends_with_the_bow_off(Journal::of(3), &THREE, 3);
     assert!(asks(&asked.advice()));
     let left = asked.then(Event::BowLeft);
     assert!(!asks(&left.advice()));
