@@ -1,6 +1,6 @@
 //! `demo`: a whole tuning with an invented dozen.
 
-use crate::support::Folder;
+use crate::support::{Folder, repository::read};
 
 #[test]
 fn a_whole_tuning_is_played_into_a_new_folder() {
@@ -28,4 +28,12 @@ fn it_plays_the_same_everywhere_and_every_time() {
     let (one, other) = (Folder::new(), Folder::new());
     let play = |folder: &Folder| folder.run("demo dozen").any_stdout().check();
     assert_eq!(play(&one), play(&other));
+}
+
+/// The picture that the README shows.
+#[test]
+fn its_picture_is_the_one_in_the_documents() {
+    let folder = Folder::new();
+    folder.run("demo dozen").any_stdout().check();
+    assert_eq!(folder.read("dozen/harrow-fen.svg"), read("docs/pictures/demo.svg"));
 }

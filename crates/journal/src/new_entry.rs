@@ -9,7 +9,10 @@ use crate::number::Number;
 use crate::shot_entry::without_turns;
 use crate::{FaceUnit, Fault, Place, What, Word};
 
-/// The most arrows that are shot before walking up: as many as a large quiver holds.
+/// The fewest arrows that are shot before walking up: a reference and a bare shaft beside it.
+const FEWEST_ARROWS: usize = 2;
+
+/// The most: as many as a large quiver holds.
 const MOST_ARROWS: usize = 60;
 
 /// How a journal is begun; checked when it is created.
@@ -126,7 +129,7 @@ impl NewEntry {
     }
 
     fn arrows_per_end(&self) -> Result<usize, Fault> {
-        let (count, least, most) = (self.arrows_per_end, 1, MOST_ARROWS);
+        let (count, least, most) = (self.arrows_per_end, FEWEST_ARROWS, MOST_ARROWS);
         if (least..=most).contains(&count) {
             Ok(count)
         } else {

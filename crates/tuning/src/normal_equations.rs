@@ -18,7 +18,7 @@ use crate::readings::{Coordinate, Reading};
 /// # Source
 /// Sherman and Morrison (1950), Annals of Mathematical Statistics 21, 124 (rank-one update of an inverse).
 pub struct NormalEquations {
-    /// Λ.
+    /// Λ, its lower half.
     pub precision: DMatrix<f64>,
     /// b.
     pub vector: DVector<f64>,
@@ -49,12 +49,15 @@ impl NormalEquations {
         self.constant += (weights / coordinate.end_precision).ln() - values * values / weights;
     }
 
-    /// Adds `weight` times the outer product of `row` with itself, and with `value`.
+    /// Adds `weight` times the outer product of `row` with itself, and with `value`; of Λ only the lower half is kept,
+    /// which is all that a Cholesky root reads.
     fn add_row(&mut self, row: &Combination, weight: f64, value: f64) {
-        for &(column, factor) in &row.0 {
-            self.vector[column] += weight * factor * value;
-            for &(at, other) in &row.0 {
-                self.precision[(at, column)] += weight * factor * other;
+        for (place, &(column, factor)) in row.0.iter().enumerate() {
+            let weighted = weight * factor;
+            self.vector[column] += weighted * value;
+            let mut below = self.precision.column_mut(column);
+            for &(at, other) in &row.0[place..] {
+                below[at] += weighted * other;
             }
         }
     }

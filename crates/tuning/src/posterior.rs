@@ -36,6 +36,16 @@ impl Posterior {
         of.of(|at| self.mean[at])
     }
 
+    /// The variance of a combination of unknowns.
+    pub fn variance_of(&self, of: &Combination) -> f64 {
+        let of_pairs = of.0.iter().enumerate().map(|(place, &(by, factor))| {
+            let column = self.covariance.column(by);
+            let across: f64 = of.0[place + 1..].iter().map(|&(at, other)| other * column[at]).sum();
+            factor * (factor * column[by] + 2.0 * across)
+        });
+        of_pairs.sum()
+    }
+
     /// The covariance of two combinations of unknowns.
     pub fn covariance_of(&self, one: &Combination, other: &Combination) -> f64 {
         other.of(|by| {

@@ -81,7 +81,7 @@ fn an_impossible_beginning_is_refused() {
             "tolerance_mm: -25 mm cannot be: more than 0 and at most 3000 mm",
         ),
         (refusal(|e| e.units = "ell".into()), "units: \"ell\" is not known here"),
-        (refusal(|e| e.arrows_per_end = 0), "arrows_per_end: 0 cannot be: from 1 to 60"),
+        (refusal(|e| e.arrows_per_end = 0), "arrows_per_end: 0 cannot be: from 2 to 60"),
         (
             refusal(|e| e.positions = 0),
             "positions: 0 positions: a nock can be set to 1 to 72 evenly spaced positions",

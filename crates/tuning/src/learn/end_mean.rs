@@ -22,7 +22,7 @@ impl EndMean {
         let rows = rows.scaled(1.0 / weights);
         Self {
             mean: values / weights - posterior.mean_of(&rows),
-            known: posterior.covariance_of(&rows, &rows),
+            known: posterior.variance_of(&rows),
             own: 1.0 / weights,
             rows,
         }
@@ -37,7 +37,7 @@ impl EndMean {
     pub fn expected_residual_square(&self, reading: &Reading, posterior: &Posterior) -> f64 {
         let row = &reading.row;
         let across = posterior.covariance_of(&self.rows, row);
-        let variance = posterior.covariance_of(row, row) - 2.0 * across + self.known + self.own;
+        let variance = posterior.variance_of(row) - 2.0 * across + self.known + self.own;
         self.residual(reading, posterior).powi(2) + variance
     }
 

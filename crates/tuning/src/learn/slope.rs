@@ -37,7 +37,7 @@ pub fn update(
             let miss = &design::own_miss(&posterior.layout, shot.life, shot.mark_rad)[at % 2];
             let mean = posterior.mean_of(miss);
             across += reading.weight * end.expected_residual_product(reading, miss, posterior);
-            along += reading.weight * (mean * mean + posterior.covariance_of(miss, miss));
+            along += reading.weight * (mean * mean + posterior.variance_of(miss));
         }
     }
     scales.lean_per_miss_deg_per_mm = slope + across / along;
