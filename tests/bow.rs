@@ -44,6 +44,7 @@ fn after_a_move_nock_work_goes_on() {
         .stdout_has("rest")
         .check();
     assert_eq!(folder.next()["step"], "shoot");
+    folder.run(&format!("next {JOURNAL}")).stdout_has("see the bow").check();
 }
 
 #[test]

@@ -63,6 +63,8 @@ pub enum Aim {
     FirstLook,
     /// This index promises most and was not shot yet.
     Try,
+    /// The bow was changed: see where it lands now.
+    NewBow,
     /// This index looks right: confirm it.
     Confirm,
     /// It looks as if no index will do: make sure before it is retired.

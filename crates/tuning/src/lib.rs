@@ -18,7 +18,8 @@
 //! What that is worth is priced by [`Policy`].
 //!
 //! # Limits
-//! One distance. The learned scales are taken as they are, so what is not known of them is not in the probabilities.
+//! One distance. What is not known of the scales is carried by six posteriors weighed by their likelihood; the relation of
+//! lean to miss and the tails of single shots are taken as learned.
 //!
 //! # Example
 //! ```

@@ -54,6 +54,7 @@ impl Judge<'_> {
         let promise = candidate.promise().within;
         let aim = match () {
             () if standing.counted.is_empty() => Aim::FirstLook,
+            () if self.bow > 0 && self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW => Aim::NewBow,
             () if promise < self.policy.retire_at * 2.0 => Aim::Doubt,
             () if standing.shots_at(prospect.index, self.setup.positions) > 0 => Aim::Confirm,
             () => Aim::Try,

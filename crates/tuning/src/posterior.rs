@@ -1,6 +1,6 @@
 //! The unknowns after the shots.
 
-use nalgebra::{DMatrix, DVector};
+use nalgebra::{DMatrix, DVector, Matrix2};
 use quarterturn_geometry::Offset;
 
 use crate::Miss;
@@ -57,8 +57,9 @@ impl Posterior {
     /// Mean and covariance of something in the plane.
     pub fn miss(&self, of: &Planar) -> Miss {
         let mean = design::value(of, |at| self.mean[at]);
-        let covariance_mm2 =
-            self.joint_covariance(std::slice::from_ref(of)).fixed_view::<2, 2>(0, 0).into();
+        let [x, y] = of;
+        let across = self.covariance_of(x, y);
+        let covariance_mm2 = Matrix2::new(self.variance_of(x), across, across, self.variance_of(y));
         Miss { mean: Offset::new(mean.x, mean.y), covariance_mm2 }
     }
 

@@ -39,6 +39,7 @@ pub const fn purpose(purpose: Purpose) -> &'static str {
         Purpose::Reference => "to measure from",
         Purpose::Bare { aim: Aim::FirstLook, .. } => "first look",
         Purpose::Bare { aim: Aim::Try, .. } => "try it there",
+        Purpose::Bare { aim: Aim::NewBow, .. } => "see the bow",
         Purpose::Bare { aim: Aim::Confirm, .. } => "confirm it",
         Purpose::Bare { aim: Aim::Doubt, .. } => "make sure",
     }
@@ -49,6 +50,7 @@ fn purposes(shots: &[PlannedShot]) -> String {
     let aims = [
         (Aim::FirstLook, "a first look at"),
         (Aim::Try, "a try of"),
+        (Aim::NewBow, "a look at the changed bow with"),
         (Aim::Confirm, "a confirming shot of"),
         (Aim::Doubt, "another look, before it is retired, at"),
     ];
@@ -76,7 +78,7 @@ fn named(shot: &PlannedShot, wanted: Aim) -> Option<String> {
 fn placed(shaft: &ShaftName, aim: Aim, index: Index) -> String {
     match aim {
         Aim::FirstLook => shaft.to_string(),
-        Aim::Try | Aim::Confirm | Aim::Doubt => format!("{shaft} at {}", mark(index)),
+        Aim::Try | Aim::NewBow | Aim::Confirm | Aim::Doubt => format!("{shaft} at {}", mark(index)),
     }
 }
 
