@@ -163,13 +163,8 @@ pub struct Spread {
 }
 
 /// Why to stop for tonight.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Pause {
-    /// The last dozen spread wider than the first.
-    Tired {
-        /// How much wider, as a ratio.
-        ratio: f64,
-    },
     /// As many bare shots as one evening bears.
     EnoughShots {
         /// Bare shots of this evening.

@@ -7,10 +7,6 @@ use super::count;
 /// Why to stop: a phrase without a full stop.
 pub fn pause(pause: Pause) -> String {
     match pause {
-        Pause::Tired { ratio } => {
-            let wider = (ratio - 1.0) * 100.0;
-            format!("the last dozen spread {wider:.0} % wider than the first: enough for tonight")
-        }
         Pause::EnoughShots { bare_shots } => {
             format!("{} this evening: enough for tonight", count(bare_shots, "bare shot"))
         }
