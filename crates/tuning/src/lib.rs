@@ -55,6 +55,7 @@ mod bow_first;
 mod design;
 mod end;
 mod event;
+mod flight;
 mod history;
 mod judge;
 mod known_height;
@@ -68,6 +69,7 @@ mod normal_equations;
 mod normal_points;
 mod observation;
 mod pause;
+mod planar;
 mod policy;
 mod posterior;
 mod precision_inverse;
@@ -83,8 +85,10 @@ mod simulated_archer;
 mod tests;
 #[cfg(test)]
 mod tolerance;
+mod true_shaft;
 mod verdict;
 mod world;
+mod worlds;
 
 pub use advice::{
     Advice, Aim, ArcherReport, BowReport, Ending, Pause, PlannedShot, Prediction, Purpose,
@@ -104,4 +108,4 @@ pub use shaft_name::{ShaftName, ShaftNameError};
 pub use shot::{Call, Flag, Hit, Shot};
 pub use simulated_archer::SimulatedArcher;
 pub use verdict::{OpenReason, RetireReason, Verdict};
-pub use world::World;
+pub use world::{Leans, World};
