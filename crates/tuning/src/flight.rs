@@ -28,10 +28,8 @@ impl Flight {
         let torque = Offset::new(StandardNormal.sample(random), 0.0) * (sd_mm * world.torque_share);
         let scatter = planar(random, sd_mm);
         // To the sides torque takes its share out of the spread and adds nothing to it.
-        let still = Offset::new(
-            scatter.x_mm * (1.0 - world.torque_share.powi(2)).sqrt(),
-            scatter.y_mm,
-        );
+        let still =
+            Offset::new(scatter.x_mm * (1.0 - world.torque_share.powi(2)).sqrt(), scatter.y_mm);
         let reading = planar(random, world.read_mm);
         let wobble_deg = planar(random, world.lean_shot_deg * flies);
         Self {

@@ -24,10 +24,10 @@ pub const NEARLY_TOLD_MM: f64 = 4.0;
 /// outermost alone carry a fifth of it.
 pub const VARIANCE_OF_FEW_POINTS: f64 = 0.25;
 
-/// How often the 90 % regions are asked to cover the truth, sampling included.
+/// How often the 90 % regions are asked to cover the truth, two standard errors of the sampling apart.
 pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
 
-/// How far the share inside the tolerance may be from the probability stated, sampling included.
+/// How far the share inside the tolerance may be from the probability stated, two standard errors of the sampling apart.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
 
 /// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.

@@ -109,11 +109,15 @@ fn excess(cases: &[&Case], of: impl Fn(&Case) -> (bool, f64)) -> (f64, f64) {
 fn assert_calibrated(cases: &[Case]) {
     let all: Vec<_> = cases.iter().collect();
     let (excess_covered, error) = excess(&all, |case| (case.covered, 0.9));
-    assert!(COVERAGE.contains(&(0.9 + excess_covered)), "0.9 + {excess_covered} ± {error}");
+    // What sampling alone may do is no fault.
+    let beyond = |excess: f64, error: f64| excess - excess.clamp(-2.0 * error, 2.0 * error);
+    let covered = 0.9 + beyond(excess_covered, error);
+    assert!(COVERAGE.contains(&covered), "0.9 + {excess_covered} ± {error}");
     for (from, to) in [(0.0, 0.4), (0.4, 0.7), (0.7, 1.01)] {
         let bin: Vec<_> = cases.iter().filter(|case| (from..to).contains(&case.within)).collect();
         let (excess, error) = excess(&bin, |case| (case.inside, case.within));
-        assert!(excess.abs() <= WITHIN_IS_RIGHT_TO, "{from} to {to}: {excess} ± {error}");
+        let off = beyond(excess, error).abs();
+        assert!(off <= WITHIN_IS_RIGHT_TO, "{from} to {to}: {excess} ± {error}");
     }
 }
 
