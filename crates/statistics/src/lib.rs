@@ -29,6 +29,7 @@
 //! | [`PooledSpread`]: σ per axis with interval | chi-squared sums, Siddiqui 1964 | c₄ and χ² tables; coverage by simulation |
 //! | [`MeanDirection`]: direction, resultant length | Mardia and Jupp 2000 | turtle directions |
 //! | [`HarmonicFit`]: constant and harmonics, covariance | least squares by QR | discrete Fourier transform; coverage by simulation |
+//! | [`share`]: share of cases that go together in groups | Wilson 1927 at Kish's effective number | Newcombe 1998; coverage by simulation |
 //! | [`probability_within_circle`] and its quick form | Di Donato and Jarnagin 1961; trapezoidal rule | Harter 1960; noncentral χ²; 34 digits |
 //! | [`distributions::normal`] | `erfc` by `libm` | table; 50 digits |
 //! | [`distributions::ChiSquared`] | incomplete gamma function by `statrs` | table; 50 digits |
@@ -51,6 +52,7 @@ mod mean_direction;
 mod planar_sample;
 mod pooled_spread;
 mod sample;
+mod share;
 
 pub use circle_probability::{approximate_probability_within_circle, probability_within_circle};
 pub use estimate::Estimate;
@@ -61,3 +63,4 @@ pub use mean_direction::MeanDirection;
 pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
+pub use share::{Count, share};

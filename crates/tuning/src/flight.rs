@@ -9,7 +9,7 @@ use crate::World;
 use crate::planar::planar;
 
 /// How many times as wide a flyer goes.
-const FLYER_WIDER: f64 = 3.0;
+pub const FLYER_WIDER: f64 = 3.0;
 
 /// Where a shot lands and how it leans, read in the frame of its end.
 #[derive(Clone, Copy, Debug)]

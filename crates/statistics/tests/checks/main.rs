@@ -10,5 +10,6 @@ mod harmonics;
 mod noncentral;
 mod register;
 mod samples;
+mod shares;
 mod spread;
 mod tolerance;

@@ -4,8 +4,8 @@ use nalgebra::Vector2;
 use quarterturn_geometry::{Index, Offset};
 use quarterturn_statistics::probability_within_circle;
 
-use super::at_scales::AtScales;
 use super::journal::{Journal, name};
+use crate::at_scales::AtScales;
 use crate::tolerance::{COVERAGE, WITHIN_IS_RIGHT_TO};
 use crate::{Aim, Event, Miss, PlannedShot, Purpose, Scales, ShaftName, SimulatedArcher, World};
 
@@ -130,7 +130,7 @@ fn at_known_scales_its_regions_cover_and_its_probabilities_come_true() {
         let read = AtScales::read(&journal.history, &own_scales(&journal));
         let case = |shaft: usize, hour: u8| {
             let (shaft, index) = (shaft.to_string(), Index::from_hour(f64::from(hour)));
-            let miss = read.miss(&shaft, index);
+            let miss = read.miss(&name(&shaft), index).unwrap();
             let mean = Vector2::new(miss.mean.x_mm, miss.mean.y_mm);
             let within = probability_within_circle(mean, &miss.covariance_mm2, TOLERANCE_MM);
             let truth = archer.true_miss(&name(&shaft), index).unwrap();

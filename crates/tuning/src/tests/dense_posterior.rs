@@ -3,8 +3,8 @@
 use quarterturn_geometry::{Angle, Index, Millimetres, Offset, Point};
 use serde_json::Value;
 
-use super::at_scales::AtScales;
 use super::journal::{Journal, flagged, leaning, name, shot};
+use crate::at_scales::AtScales;
 use crate::tolerance::{DENSE, assert_within};
 use crate::{BowChange, BowPart, Event, Flag, Miss, MissingMass, Scales, Shot};
 
@@ -19,7 +19,9 @@ fn the_posterior_agrees_with_numpy() {
     assert_eq!(expected.len(), 3 * 4 + 1);
     for one in expected {
         let miss = match one["shaft"].as_str() {
-            Some(shaft) => read.miss(shaft, Index::from_degrees(number(&one["index_deg"]))),
+            Some(shaft) => {
+                read.miss(&name(shaft), Index::from_degrees(number(&one["index_deg"]))).unwrap()
+            }
             None => read.common_offset(),
         };
         assert_miss(&miss, one);

@@ -4,8 +4,8 @@ use nalgebra::Vector2;
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::probability_within_circle;
 
-use super::at_scales::AtScales;
-use super::journal::{Journal, shot};
+use super::journal::{Journal, name, shot};
+use crate::at_scales::AtScales;
 use crate::tolerance::{ONE_DECIMAL, ROUNDING, assert_within};
 use crate::{MissingMass, Scales, known_height};
 
@@ -60,7 +60,7 @@ fn the_two_shots_of_the_methods_give_its_digits() {
     for (hour, x_mm, y_mm, sd_mm, within) in
         [(12.0, 17.2, 10.8, 17.9, 0.42), (6.0, 9.9, 11.8, 17.9, 0.50)]
     {
-        let miss = read.miss("1", Index::from_hour(hour));
+        let miss = read.miss(&name("1"), Index::from_hour(hour)).unwrap();
         assert_within(miss.mean.x_mm, x_mm, ONE_DECIMAL);
         assert_within(miss.mean.y_mm, y_mm, ONE_DECIMAL);
         assert_within(miss.covariance_mm2[(0, 0)].sqrt(), sd_mm, ONE_DECIMAL);

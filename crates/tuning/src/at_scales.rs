@@ -2,7 +2,6 @@
 
 use quarterturn_geometry::Index;
 
-use super::journal::name;
 use crate::design;
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
@@ -10,7 +9,7 @@ use crate::observation::Observations;
 use crate::posterior::Posterior;
 use crate::prior::Prior;
 use crate::readings::{Reader, ShotWeight};
-use crate::{History, Miss, Scales};
+use crate::{History, Miss, Scales, ShaftName};
 
 /// What a journal says at stated scales.
 pub struct AtScales {
@@ -20,6 +19,7 @@ pub struct AtScales {
 }
 
 impl AtScales {
+    /// Reads a history at `scales`.
     pub fn read(history: &History, scales: &Scales) -> Self {
         let seen = Observations::of(history);
         let layout = Layout::of(&seen);
@@ -33,12 +33,13 @@ impl AtScales {
     }
 
     /// The miss of a shaft with the bow as it stands, from the mean of the references.
-    pub fn miss(&self, shaft: &str, index: Index) -> Miss {
-        let life = self.seen.life_of(&name(shaft)).unwrap();
+    pub fn miss(&self, shaft: &ShaftName, index: Index) -> Option<Miss> {
+        let life = self.seen.life_of(shaft)?;
         let mark_rad = index.angle().radians();
-        self.measured(design::bare_hit(&self.posterior.layout, life, self.bow(), mark_rad))
+        Some(self.measured(design::bare_hit(&self.posterior.layout, life, self.bow(), mark_rad)))
     }
 
+    #[cfg(test)]
     /// The common offset of bare shafts, from the mean of the references.
     pub fn common_offset(&self) -> Miss {
         self.measured(design::single(self.posterior.layout.bow(self.bow())))

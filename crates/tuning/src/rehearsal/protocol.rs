@@ -1,0 +1,36 @@
+//! The ways of going about a dozen that are compared.
+
+use super::{Outcome, eight_positions, habit, program, told_levels};
+use crate::{Setup, World};
+
+/// A way of going about a dozen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Protocol {
+    /// This program's advice, followed to its end; the bow is moved when that is asked for.
+    Program,
+    /// The usual habit: at each quarter of the clock a shaft is shot twice beside one shot of the reference, and kept
+    /// where both hit within the tolerance of it; otherwise the nock is turned a quarter, and the shaft given up after
+    /// the round (common practice, from memory). The bow stays as it is.
+    Habit,
+    /// Eight positions shot three times each, and the best mean kept if it is inside the tolerance. The bow stays.
+    EightPositions,
+    /// A solver that is told every level: the same Gaussian posterior with the scales that the world was drawn from and
+    /// this archer's own spread. Each shaft is shot at its likeliest index until it is kept or retired by the levels of
+    /// the default policy; nothing is looked ahead, and the bow stays.
+    ToldLevels,
+}
+
+impl Protocol {
+    /// All of them, this program first.
+    pub const ALL: [Self; 4] = [Self::Program, Self::Habit, Self::EightPositions, Self::ToldLevels];
+
+    /// Plays the dozen of `setup`, drawn from `world`, from the first shot to the last; the same seed plays the same.
+    pub fn play(self, setup: &Setup, world: World, seed: u64) -> Outcome {
+        match self {
+            Self::Program => program::play(setup, world, seed),
+            Self::Habit => habit::play(setup, world, seed),
+            Self::EightPositions => eight_positions::play(setup, world, seed),
+            Self::ToldLevels => told_levels::play(setup, world, seed),
+        }
+    }
+}
