@@ -1,11 +1,11 @@
-//! The posterior at stated scales, every shot counting in full: nothing is learned.
+//! The posterior at stated scales and weights: nothing is learned.
 
 use quarterturn_geometry::Index;
 
 use crate::design;
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
-use crate::observation::Observations;
+use crate::observation::{Observation, Observations};
 use crate::posterior::Posterior;
 use crate::prior::Prior;
 use crate::readings::{Reader, ShotWeight};
@@ -19,11 +19,15 @@ pub struct AtScales {
 }
 
 impl AtScales {
-    /// Reads a history at `scales`.
-    pub fn read(history: &History, scales: &Scales) -> Self {
+    /// Reads a history at `scales`, where shots of a shaft scatter `wider` times as much as others.
+    pub fn read(history: &History, scales: &Scales, wider: impl Fn(&ShaftName) -> f64) -> Self {
         let seen = Observations::of(history);
         let layout = Layout::of(&seen);
-        let weights = vec![ShotWeight::FULL; seen.shots.len()];
+        let weigh = |shot: &Observation| {
+            let wider = wider(&seen.lives[shot.life].name);
+            ShotWeight { hit: 1.0 / (wider * wider), ..ShotWeight::FULL }
+        };
+        let weights: Vec<_> = seen.shots.iter().map(weigh).collect();
         let reader = Reader { seen: &seen, layout: &layout, scales, weights: &weights };
         let prior = Prior::of(&seen, &layout, scales);
         let equations = NormalEquations::gather(&reader.coordinates(), prior);

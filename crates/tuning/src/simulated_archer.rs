@@ -77,6 +77,11 @@ impl SimulatedArcher {
         self.common
     }
 
+    /// What it was drawn from.
+    pub fn world(&self) -> &World {
+        &self.world
+    }
+
     /// The archer's own spread per axis with fletched arrows.
     pub fn true_spread(&self) -> Millimetres {
         Millimetres::new(self.spread_mm)

@@ -8,14 +8,14 @@ use crate::{Setup, World};
 pub enum Protocol {
     /// This program's advice, followed to its end; the bow is moved when that is asked for.
     Program,
-    /// The usual habit: at each quarter of the clock a shaft is shot twice beside one shot of the reference, and kept
-    /// where both hit within the tolerance of it; otherwise the nock is turned a quarter, and the shaft given up after
-    /// the round (common practice, from memory). The bow stays as it is.
+    /// The usual habit: a few shafts are shot beside the reference, each is kept when it hit within the tolerance of it
+    /// twice at one quarter of the clock, turned on by a quarter when it missed twice, and given up after the round (common
+    /// practice, from memory). The bow stays as it is.
     Habit,
     /// Eight positions shot three times each, and the best mean kept if it is inside the tolerance. The bow stays.
     EightPositions,
-    /// A solver that is told every level: the same Gaussian posterior with the scales that the world was drawn from and
-    /// this archer's own spread. Each shaft is shot at its likeliest index until it is kept or retired by the levels of
+    /// A solver that is told every level: the same Gaussian posterior with the scales that the world was drawn from, this
+    /// archer's own spread, and which shafts do not group; these are retired after three shots. Each other shaft is shot at its likeliest index until it is kept or retired by the levels of
     /// the default policy; nothing is looked ahead, and the bow stays.
     ToldLevels,
 }

@@ -27,7 +27,7 @@ pub struct Session {
     pub archer: SimulatedArcher,
     pub history: History,
     pub outcome: Outcome,
-    marks: HashMap<ShaftName, Index>,
+    pub marks: HashMap<ShaftName, Index>,
     bare_this_evening: usize,
     evening_shots: usize,
     hand: Pcg64,

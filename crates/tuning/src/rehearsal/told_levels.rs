@@ -52,7 +52,9 @@ impl Session {
         for one in open {
             one.shots += 1;
         }
-        let read = AtScales::read(&self.history, scales);
+        let loose_wider = self.archer.world().loose_wider;
+        let wider = |shaft: &ShaftName| if self.is_loose(shaft) { loose_wider } else { 1.0 };
+        let read = AtScales::read(&self.history, scales, wider);
         for one in dozen.iter_mut().filter(|one| one.ruling == Ruling::Open) {
             self.judge(one, &read);
         }
@@ -72,10 +74,17 @@ impl Session {
             .unwrap_or((now, one.index));
         one.index = index;
         one.ruling = match one.shots {
+            shots if shots >= policy.retire_shots && self.is_loose(&one.shaft) => Ruling::Retire,
+            _ if self.is_loose(&one.shaft) => Ruling::Open,
             shots if shots >= policy.keep_shots && within >= policy.keep_at => Ruling::Keep,
             shots if shots >= policy.retire_shots && within < policy.retire_at => Ruling::Retire,
             _ => Ruling::Open,
         };
+    }
+
+    /// Whether a bare shaft truly does not group.
+    fn is_loose(&self, shaft: &ShaftName) -> bool {
+        self.marks.contains_key(shaft) && !self.archer.groups(shaft)
     }
 
     /// The probability that a shaft at `index` is inside the tolerance.

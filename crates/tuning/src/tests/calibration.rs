@@ -127,7 +127,7 @@ fn assert_calibrated(cases: &[Case]) {
 fn at_known_scales_its_regions_cover_and_its_probabilities_come_true() {
     let session = |seed| {
         let (journal, archer) = shot_over(8, seed);
-        let read = AtScales::read(&journal.history, &own_scales(&journal));
+        let read = AtScales::read(&journal.history, &own_scales(&journal), |_| 1.0);
         let case = |shaft: usize, hour: u8| {
             let (shaft, index) = (shaft.to_string(), Index::from_hour(f64::from(hour)));
             let miss = read.miss(&name(&shaft), index).unwrap();

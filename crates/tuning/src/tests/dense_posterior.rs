@@ -14,7 +14,7 @@ fn the_posterior_agrees_with_numpy() {
     let fixture: Value =
         serde_json::from_str(include_str!("../../../../fixtures/tuning/dense_posterior.json"))
             .unwrap();
-    let read = AtScales::read(&journal(&fixture).history, &scales(&fixture["scales"]));
+    let read = AtScales::read(&journal(&fixture).history, &scales(&fixture["scales"]), |_| 1.0);
     let expected = fixture["expected"].as_array().unwrap();
     assert_eq!(expected.len(), 3 * 4 + 1);
     for one in expected {

@@ -56,7 +56,7 @@ fn two_shots() -> Journal {
 /// Each row: hour, miss to the right and up, standard deviation, probability of being inside 25 mm.
 #[test]
 fn the_two_shots_of_the_methods_give_its_digits() {
-    let read = AtScales::read(&two_shots().history, &scales());
+    let read = AtScales::read(&two_shots().history, &scales(), |_| 1.0);
     for (hour, x_mm, y_mm, sd_mm, within) in
         [(12.0, 17.2, 10.8, 17.9, 0.42), (6.0, 9.9, 11.8, 17.9, 0.50)]
     {
