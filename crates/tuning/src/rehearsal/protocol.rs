@@ -16,7 +16,7 @@ pub enum Protocol {
     EightPositions,
     /// A solver that is told every level: the same Gaussian posterior with the scales that the world was drawn from, this
     /// archer's own spread, and which shafts do not group; these are retired after three shots. Each other shaft is shot at its likeliest index until it is kept or retired by the levels of
-    /// the default policy; nothing is looked ahead, and the bow stays.
+    /// the default policy, or left open after twelve shots; nothing is looked ahead, and the bow stays.
     ToldLevels,
 }
 

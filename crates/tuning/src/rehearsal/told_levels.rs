@@ -4,7 +4,7 @@ use nalgebra::Vector2;
 use quarterturn_geometry::Index;
 use quarterturn_statistics::probability_within_circle;
 
-use super::session::{MOST_STEPS, Session};
+use super::session::Session;
 use super::true_scales::true_scales;
 use super::{Outcome, Ruling};
 use crate::at_scales::AtScales;
@@ -13,12 +13,21 @@ use crate::{Policy, Scales, Setup, ShaftName, World};
 /// A turn must promise more than this much probability, or the mark stays where it is.
 const WORTH_A_TURN: f64 = 0.01;
 
+/// A shaft on the border is left open after so many shots; without an end it would take more than all others.
+const MOST_SHOTS: usize = 12;
+
 /// One shaft as the solver sees it.
 struct Seen {
     shaft: ShaftName,
     shots: usize,
     index: Index,
     ruling: Ruling,
+}
+
+impl Seen {
+    fn is_open(&self) -> bool {
+        self.ruling == Ruling::Open && self.shots < MOST_SHOTS
+    }
 }
 
 /// Plays a dozen with every level told.
@@ -32,7 +41,7 @@ pub fn play(setup: &Setup, world: World, seed: u64) -> Outcome {
         ruling: Ruling::Open,
     };
     let mut dozen: Vec<_> = setup.shafts.iter().map(begin).collect();
-    while session.outcome.ends < MOST_STEPS && session.shoot_likeliest(&mut dozen, &scales) {}
+    while session.shoot_likeliest(&mut dozen, &scales) {}
     session.close(dozen.into_iter().map(|one| (one.ruling, one.index)))
 }
 
@@ -40,7 +49,7 @@ impl Session {
     /// Shoots the open shafts that were shot least, each at its likeliest index, and settles what can be settled;
     /// whether there was one.
     fn shoot_likeliest(&mut self, dozen: &mut [Seen], scales: &Scales) -> bool {
-        let mut open: Vec<_> = dozen.iter_mut().filter(|one| one.ruling == Ruling::Open).collect();
+        let mut open: Vec<_> = dozen.iter_mut().filter(|one| one.is_open()).collect();
         if open.is_empty() {
             return false;
         }
@@ -55,7 +64,7 @@ impl Session {
         let loose_wider = self.archer.world().loose_wider;
         let wider = |shaft: &ShaftName| if self.is_loose(shaft) { loose_wider } else { 1.0 };
         let read = AtScales::read(&self.history, scales, wider);
-        for one in dozen.iter_mut().filter(|one| one.ruling == Ruling::Open) {
+        for one in dozen.iter_mut().filter(|one| one.is_open()) {
             self.judge(one, &read);
         }
         true
