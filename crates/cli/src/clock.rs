@@ -15,6 +15,12 @@ pub fn stamp() -> Result<Stamp, Failure> {
     Ok(Stamp { id, time: now()? })
 }
 
+/// A number by chance, short enough to be typed again.
+pub fn seed() -> u32 {
+    let [one, other, ..] = RandomState::new().hash_one("seed").to_le_bytes();
+    u16::from_le_bytes([one, other]).into()
+}
+
 fn now() -> Result<Timestamp, Failure> {
     let time = ZonedDateTime::now().strftime("%Y-%m-%dT%H:%M:%S%:z").to_string();
     time.parse().map_err(|_| {

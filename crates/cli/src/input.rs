@@ -42,6 +42,15 @@ pub fn read(path: &Path) -> Result<Input, Failure> {
     }
 }
 
+/// The next line of standard input; nothing where it has ended.
+pub fn line() -> Result<Option<String>, Failure> {
+    let mut line = String::new();
+    let read = io::stdin().read_line(&mut line).map_err(|error| {
+        Failure::new(Kind::InputOutput, format!("could not read standard input: {error}"))
+    })?;
+    Ok((read > 0).then_some(line))
+}
+
 /// Whether `path` stands for standard input or output.
 pub fn is_standard(path: &Path) -> bool {
     path == Path::new("-")

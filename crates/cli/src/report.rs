@@ -40,6 +40,17 @@ pub fn tell_panics_plainly() {
     }));
 }
 
+/// Prints a part of an answer that goes on.
+pub fn say(text: &str) -> Result<(), Failure> {
+    print(text)
+}
+
+/// Asks a person for a line; it stays behind the question.
+pub fn ask(question: &str) {
+    let mut error = io::stderr().lock();
+    let _ = error.write_all(question.as_bytes()).and_then(|()| error.flush());
+}
+
 /// Prints the answer; a reader that has gone away has seen enough.
 fn print(text: &str) -> Result<(), Failure> {
     let mut output = io::stdout().lock();

@@ -6,6 +6,8 @@ mod end;
 mod new;
 mod next;
 mod plot;
+mod practice;
+mod rehearse;
 mod shaft;
 mod show;
 mod undo;
@@ -19,6 +21,8 @@ pub use end::EndArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
 pub use plot::PlotArgs;
+pub use practice::PracticeArgs;
+pub use rehearse::RehearseArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
@@ -74,4 +78,8 @@ pub enum Command {
     Undo(UndoArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
+    /// Practise the job on an invented dozen, an end at a time
+    Practice(PracticeArgs),
+    /// What a dozen will take you: shots, evenings, and what stays open
+    Rehearse(RehearseArgs),
 }

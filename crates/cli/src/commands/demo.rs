@@ -3,7 +3,7 @@
 use super::plot;
 use crate::answer::Answer;
 use crate::args::DemoArgs;
-use crate::demo::{Played, play};
+use crate::demo::{JOURNAL, SEED, Transcript, WORLD, play};
 use crate::failure::Failure;
 use crate::output::{self, Existing};
 use crate::wording::{command, paragraph};
@@ -11,9 +11,11 @@ use crate::wording::{command, paragraph};
 /// Plays a tuning in a new folder, and tells it.
 pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
     output::new_folder(&args.folder)?;
-    let Played { opened, transcript, truth } = play(&args.folder)?;
+    let mut transcript = Transcript::default();
+    let played = play(&args.folder.join(JOURNAL), WORLD, SEED, &mut transcript)?;
+    let opened = &played.opened;
     let picture = opened.path.with_extension("svg");
-    output::write(&picture, &plot::picture(&opened), Existing::Keep)?;
+    output::write(&picture, &plot::picture(opened), Existing::Keep)?;
     let written =
         format!("Written: {} and its picture {}.", opened.path.display(), picture.display());
     let try_next = [
@@ -26,7 +28,7 @@ pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
     ];
     Ok(Answer::new(transcript.ending(&format!(
         "{}\n{}\n\nTry next:\n  {}\n",
-        paragraph("", &truth),
+        paragraph("", &played.truth()),
         paragraph("", &written),
         try_next.join("\n  ")
     ))))

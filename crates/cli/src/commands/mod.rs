@@ -6,6 +6,8 @@ mod end;
 mod new;
 mod next;
 mod plot;
+mod practice;
+mod rehearse;
 mod shaft;
 mod show;
 mod undo;
@@ -26,5 +28,7 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Shaft(args) => shaft::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Demo(args) => demo::run(&args),
+        Command::Practice(args) => practice::run(&args),
+        Command::Rehearse(args) => rehearse::run(&args),
     }
 }

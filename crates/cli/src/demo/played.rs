@@ -3,16 +3,13 @@
 use std::path::Path;
 
 use quarterturn_journal::{BowEntry, EndEntry, Entry, Journal, Word};
-use quarterturn_tuning::{
-    Advice, Aim, BowPart, PlannedShot, Purpose, ShaftReport, SimulatedArcher, Step, Verdict,
-};
+use quarterturn_tuning::{Advice, BowPart, PlannedShot, SimulatedArcher, Step, World};
 
-use super::invented::{BEGINNING_TYPED, JOURNAL, SEED, WORLD, as_typed, beginning, turned};
-use super::transcript::Transcript;
+use super::invented::{BEGINNING_TYPED, as_typed, beginning};
+use super::{Audience, Going};
 use crate::failure::Failure;
 use crate::opened::Opened;
-use crate::wording::{self, count};
-use crate::{clock, screens, shorthand};
+use crate::{clock, screens, shorthand, wording};
 
 /// More ends than any archer shoots at a dozen.
 const MOST_ENDS: usize = 100;
@@ -20,99 +17,83 @@ const MOST_ENDS: usize = 100;
 /// What a millimetre at the rest of this invented bow does at the face.
 const FACE_MM_PER_REST_MM: f64 = 40.0;
 
-/// Plays the whole job with a new journal in `folder`; says how it went.
-pub fn play(folder: &Path) -> Result<Played, Failure> {
-    let mut game = Game::begin(folder)?;
-    let mut advice = game.opened.advice();
-    while game.ends < MOST_ENDS {
-        match &advice.step {
-            Step::Shoot(shots) => game.shoot(shots, &advice)?,
-            Step::MoveBow => game.move_bow(&advice)?,
-            Step::Finished(_) => break,
-        }
-        advice = game.opened.advice();
+/// Plays the whole job with a new journal at `path` before `audience`, until it is done or the audience has seen enough.
+pub fn play(
+    path: &Path,
+    world: World,
+    seed: u64,
+    audience: &mut dyn Audience,
+) -> Result<Played, Failure> {
+    let mut game = Game::begin(path, world, seed)?;
+    audience
+        .done(&format!("{} {BEGINNING_TYPED}", game.typed("new")), &screens::begun(&game.opened))?;
+    loop {
+        let advice = game.opened.advice();
+        let screen = screens::next(&game.opened, &advice);
+        let going = audience.asked(&game.typed("next"), &screen, &advice.step)?;
+        let (command, screen) = match &advice.step {
+            Step::Shoot(shots) if going == Going::On && game.ends < MOST_ENDS => {
+                game.shoot(shots, &advice)?
+            }
+            Step::MoveBow if going == Going::On => game.move_bow(&advice)?,
+            _ => {
+                audience.done(&game.typed("show"), &screens::show(&game.opened, &advice))?;
+                return Ok(Played { opened: game.opened, archer: game.archer, advice });
+            }
+        };
+        audience.done(&command, &screen)?;
     }
-    game.show("next", &screens::next(&game.opened, &advice));
-    game.show("show", &screens::show(&game.opened, &advice));
-    let truth = game.truth(&advice);
-    Ok(Played { opened: game.opened, transcript: game.transcript, truth })
 }
 
 /// A tuning that was played.
 pub struct Played {
     /// Its journal.
     pub opened: Opened,
-    /// What was shown.
-    pub transcript: Transcript,
-    /// How the verdicts compare with the truth, a sentence.
-    pub truth: String,
+    /// Who shot it.
+    pub archer: SimulatedArcher,
+    /// What was said last.
+    pub advice: Advice,
 }
 
 /// A tuning that is being played.
 struct Game {
     opened: Opened,
     archer: SimulatedArcher,
-    transcript: Transcript,
     ends: usize,
     evenings: usize,
-    middle_was_shown: bool,
 }
 
 impl Game {
-    fn begin(folder: &Path) -> Result<Self, Failure> {
-        let path = folder.join(JOURNAL);
-        let journal = Journal::create(&path, beginning(), &clock::stamp()?)?;
-        let archer = SimulatedArcher::new(&journal.state().history().setup, WORLD, SEED);
-        let opened = Opened { journal, path };
-        let mut game = Self {
-            opened,
-            archer,
-            transcript: Transcript::default(),
-            ends: 0,
-            evenings: 1,
-            middle_was_shown: false,
-        };
-        let screen = screens::begun(&game.opened);
-        game.transcript.screen(&format!("{} {BEGINNING_TYPED}", game.typed("new")), &screen);
-        Ok(game)
+    fn begin(path: &Path, world: World, seed: u64) -> Result<Self, Failure> {
+        let journal = Journal::create(path, beginning(), &clock::stamp()?)?;
+        let archer = SimulatedArcher::new(&journal.state().history().setup, world, seed);
+        let opened = Opened { journal, path: path.to_owned() };
+        Ok(Self { opened, archer, ends: 0, evenings: 1 })
     }
 
-    /// Shoots an end and enters it as it would be typed.
-    fn shoot(&mut self, shots: &[PlannedShot], advice: &Advice) -> Result<(), Failure> {
+    /// Shoots an end and enters it as it would be typed: what is typed, and the screen that follows.
+    fn shoot(
+        &mut self,
+        shots: &[PlannedShot],
+        advice: &Advice,
+    ) -> Result<(String, String), Failure> {
         let evening = format!("2027-03-{:02}", self.evenings);
         let shot = self.archer.shoot(shots, &evening);
         let line = shorthand::printed(&as_typed(shots, &shot));
         let typed = shorthand::parse(&line, self.opened.ruler().unit())
-            .map_err(|located| Failure::in_option("the demo's line", &line, &located))?;
+            .map_err(|located| Failure::in_option("the invented line", &line, &located))?;
         let at = Some(format!("{evening}T18:00:00Z"));
-        let asked = screens::next(&self.opened, advice);
         self.opened.append(Entry::End(EndEntry { at, ..typed.entry }))?;
         self.ends += 1;
         self.evenings += usize::from(advice.pause.is_some());
-        if self.is_shown(shots) {
-            self.show("next", &asked);
-            // A line that goes on below: blanks and line ends round a comma mean nothing.
-            let line = line.replace(", ", ",\n>    ");
-            let command = format!("{} \\\n>   \"{line}\"", self.typed("end"));
-            self.transcript.screen(&command, &screens::recorded_end(&self.opened));
-        } else {
-            self.transcript.leave_out_an_end();
-        }
-        Ok(())
+        // A line that goes on below: blanks and line ends round a comma mean nothing.
+        let line = line.replace(", ", ",\n>    ");
+        let command = format!("{} \\\n>   \"{line}\"", self.typed("end"));
+        Ok((command, screens::recorded_end(&self.opened)))
     }
 
-    /// The first end is shown, and the first that both tries and confirms something.
-    fn is_shown(&mut self, shots: &[PlannedShot]) -> bool {
-        let confirms =
-            |shot: &PlannedShot| matches!(shot.purpose, Purpose::Bare { aim: Aim::Confirm, .. });
-        let middle = shots.iter().any(confirms)
-            && shots.iter().any(|shot| turned(shot.purpose).is_some())
-            && !std::mem::replace(&mut self.middle_was_shown, true);
-        self.ends == 1 || middle
-    }
-
-    /// Moves the rest as far as is wanted, and notes it.
-    fn move_bow(&mut self, advice: &Advice) -> Result<(), Failure> {
+    /// Moves the rest as far as is wanted, and notes it: what is typed, and the screen that follows.
+    fn move_bow(&mut self, advice: &Advice) -> Result<(String, String), Failure> {
         let wanted = advice.bow.wanted_shift;
         self.archer.move_bow(wanted);
         let tenths = |face_mm: f64| (face_mm / FACE_MM_PER_REST_MM * 10.0).round() / 10.0;
@@ -122,36 +103,13 @@ impl Game {
             part: Some(BowPart::Rest.word().to_owned()),
             move_mm: Some([x_mm, y_mm]),
         };
-        self.show("next", &screens::next(&self.opened, advice));
         self.opened.append(Entry::Bow(entry))?;
         let options = format!("--note \"rest moved\" --part rest --move-mm {x_mm},{y_mm}");
         let command = format!("{} \\\n>   {options}", self.typed("bow"));
-        self.transcript.screen(&command, &screens::recorded_bow(&self.opened, Some(BowPart::Rest)));
-        Ok(())
-    }
-
-    fn show(&mut self, command: &str, screen: &str) {
-        self.transcript.screen(&self.typed(command), screen);
+        Ok((command, screens::recorded_bow(&self.opened, Some(BowPart::Rest))))
     }
 
     fn typed(&self, command: &str) -> String {
         wording::command(command, &self.opened.path)
-    }
-
-    /// How many of the kept shafts truly land inside the tolerance: the dozen is invented, so it is known.
-    fn truth(&self, advice: &Advice) -> String {
-        let tolerance = self.opened.journal.state().history().setup.tolerance;
-        let lands_inside = |report: &&ShaftReport| {
-            let miss = self.archer.true_miss(&report.shaft, report.index);
-            miss.is_some_and(|miss| miss.length() <= tolerance)
-        };
-        let kept: Vec<_> =
-            advice.shafts.iter().filter(|report| report.verdict == Verdict::Keep).collect();
-        let inside = kept.iter().copied().filter(lands_inside).count();
-        format!(
-            "The dozen is invented, so the truth is known: of {} to keep {inside} truly land inside \
-             the tolerance at that mark.",
-            count(kept.len(), "shaft")
-        )
     }
 }

@@ -6,6 +6,7 @@ mod matrix;
 mod next;
 mod planned;
 mod recorded;
+mod rehearsed;
 mod shaft_answer;
 mod show;
 
@@ -16,6 +17,7 @@ use crate::failure::{Failure, Kind};
 
 pub use next::next;
 pub use recorded::{begun, recorded};
+pub use rehearsed::rehearsed;
 pub use show::show;
 
 /// An answer made of what was entered, as one line of JSON.

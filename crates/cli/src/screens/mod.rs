@@ -4,10 +4,12 @@ mod begun;
 mod next;
 mod recorded;
 mod recorded_end;
+mod rehearsed;
 mod show;
 
 pub use begun::begun;
 pub use next::next;
 pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, torn_kept, undone};
 pub use recorded_end::recorded_end;
+pub use rehearsed::rehearsed;
 pub use show::show;

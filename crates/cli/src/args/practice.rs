@@ -1,0 +1,25 @@
+//! `practice`: the whole job on an invented dozen, an end at a time.
+
+use std::path::PathBuf;
+
+use clap::Args;
+
+/// What can be typed after `practice`.
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+        quarterturn practice trial.journal\n  \
+        quarterturn practice trial.journal --seed 7 --no-input\n\n\
+        The archer, his bow and his shafts are invented, and he shoots what you are told to shoot.\n\
+        At the end you see the truth that he could not see.")]
+pub struct PracticeArgs {
+    /// The journal to begin; it must not exist yet
+    pub journal: PathBuf,
+
+    /// Which archer and shafts to invent [default: by chance, and said]
+    #[arg(long)]
+    pub seed: Option<u32>,
+
+    /// Run through without waiting for Enter
+    #[arg(long)]
+    pub no_input: bool,
+}

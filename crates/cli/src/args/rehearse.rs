@@ -1,0 +1,59 @@
+//! `rehearse`: what a dozen will take, before a shot is shot.
+
+use clap::{Args, value_parser};
+use quarterturn_journal::FaceUnit;
+
+use super::word_value::word;
+
+/// What can be typed after `rehearse`.
+#[derive(Args, Debug)]
+#[command(
+    override_usage = "quarterturn rehearse --group <LENGTH> --distance <LENGTH> --tolerance <LENGTH> [OPTIONS]",
+    after_help = "Examples:\n  \
+        quarterturn rehearse --group 80mm --distance 18.3m --tolerance 25mm\n  \
+        quarterturn rehearse --group 3in --distance 20yd --tolerance 1in --units in \\\n      \
+        --shafts 6 --arrows-per-end 6 --no-leans\n\n\
+        To measure your group: shoot twenty fletched arrows over several ends, one arrow to a\n\
+        spot. Draw the smallest circle round the middle that leaves out two of them."
+)]
+pub struct RehearseArgs {
+    /// Your own group with fletched arrows at this distance: how wide the circle is that holds nine out of ten of them
+    #[arg(long, value_name = "LENGTH")]
+    pub group: String,
+
+    /// From you to the face, with its unit: 18.3m, 20yd
+    #[arg(long, value_name = "LENGTH")]
+    pub distance: String,
+
+    /// How far from the reference a shaft may land: 25mm, 1in
+    #[arg(long, value_name = "LENGTH")]
+    pub tolerance: String,
+
+    /// The unit you are answered in [default: mm]
+    #[arg(long, value_name = "UNIT", value_parser = word::<FaceUnit>())]
+    pub units: Option<FaceUnit>,
+
+    /// How many bare shafts
+    #[arg(long, value_name = "COUNT", default_value_t = 12, value_parser = value_parser!(u16).range(1..=60))]
+    pub shafts: u16,
+
+    /// How many arrows you shoot before walking up, the reference included
+    #[arg(long, value_name = "COUNT", default_value_t = 4, value_parser = value_parser!(u16).range(2..=60))]
+    pub arrows_per_end: u16,
+
+    /// You do not read how your arrows lean
+    #[arg(long)]
+    pub no_leans: bool,
+
+    /// How many dozens to invent; more take longer and say it more closely
+    #[arg(long, value_name = "COUNT", default_value_t = 40, value_parser = value_parser!(u16).range(20..=5000))]
+    pub dozens: u16,
+
+    /// Another seed invents other dozens
+    #[arg(long, default_value_t = 1)]
+    pub seed: u32,
+
+    /// Answer as JSON
+    #[arg(long)]
+    pub json: bool,
+}
