@@ -48,5 +48,8 @@ fn answers() -> Vec<Value> {
         "show J ",
     ];
     answers.extend(rest.map(ask));
+    let rehearse =
+        "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";
+    answers.push(folder.run(rehearse).json());
     answers
 }

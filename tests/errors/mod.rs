@@ -5,6 +5,7 @@ mod commands;
 mod damaged;
 mod json_end;
 mod options;
+mod rehearse;
 mod typed_end;
 
 use crate::support::{Folder, JOURNAL};

@@ -12,6 +12,9 @@ const HEAD: &str = "| world | protocol | dozens | shots a shaft | wrong, % of ke
 pub fn figures(rows: &[Row]) -> String {
     let lines = rows.iter().map(|Row { world, protocol, figures }| {
         let percent = |share: &Option<Estimate>| said(share.as_ref(), 100.0, 1);
+        // Only the program ever asks for the bow, or says how sure it is.
+        let of_program =
+            |share: &Option<Estimate>| percent(&share.filter(|_| !figures.bins.is_empty()));
         let cells = [
             (*world).to_owned(),
             (*protocol).to_owned(),
@@ -20,10 +23,10 @@ pub fn figures(rows: &[Row]) -> String {
             percent(&figures.wrong),
             percent(&figures.lost),
             percent(&figures.open),
-            percent(&figures.bow),
-            percent(&figures.bow_early),
-            percent(&figures.bow_false),
-            percent(&figures.covered),
+            of_program(&figures.bow),
+            of_program(&figures.bow_early),
+            of_program(&figures.bow_false),
+            of_program(&figures.covered),
         ];
         format!("\n| {} |", cells.join(" | "))
     });

@@ -1,7 +1,7 @@
 //! The screen of `rehearse`.
 
 use quarterturn_statistics::Estimate;
-use quarterturn_tuning::Leans;
+use quarterturn_tuning::{Leans, Policy};
 
 use crate::rehearsal::{Alternative, Found, Range};
 use crate::wording::{Ruler, Table, count, either, paragraph};
@@ -59,10 +59,11 @@ fn heading(asked: &Found, ruler: Ruler) -> String {
 /// What it takes, as a table.
 fn takes(asked: &Found) -> String {
     let mut table = Table::new(["", "median", "nine out of ten"]);
+    let evenings = format!("evenings of {} bare shots", Policy::default().evening_shots);
     let rows = [
         ("shots, the reference too", asked.shots),
         ("ends", asked.ends),
-        ("evenings of 36 bare shots", asked.evenings),
+        (&evenings, asked.evenings),
     ];
     for (what, Range { median, from, to }) in rows {
         table.row([what.to_owned(), format!("{median:>6}"), format!("{from} to {to}")]);
@@ -75,9 +76,9 @@ fn becomes(asked: &Found) -> String {
     let figures = &asked.figures;
     format!(
         "Open at the end: {} of the shafts. Kept wrongly: {}. Lost: {}.",
-        share(figures.open.as_ref()),
-        share(figures.wrong.as_ref()),
-        share(figures.lost.as_ref())
+        share_said(figures.open.as_ref()),
+        share_said(figures.wrong.as_ref()),
+        share_said(figures.lost.as_ref())
     )
 }
 
@@ -128,7 +129,7 @@ fn buys(asked: &Found, other: &Found, ruler: Ruler) -> String {
             format!(
                 "Coming closer, to {} with the same tolerance (as if it were {} from where you are),",
                 ruler.distance(other.conditions.distance),
-                ruler.read(asked.conditions.tolerance * asked_there)
+                ruler.estimate(asked.conditions.tolerance * asked_there)
             )
         }
         Alternative::Wider => {
@@ -152,9 +153,10 @@ fn advice(asked: &Found, others: &[Found]) -> String {
          for less."
             .to_owned()
     } else if helpful.is_empty() {
-        "Neither helps much: what would is a smaller group of your own.".to_owned()
+        "Nothing of this helps much: what would is a smaller group of your own.".to_owned()
     } else {
-        format!("It is worth it to {}, whichever your hunting allows.", either(helpful))
+        let ever = if helpful.len() > 1 { "whichever" } else { "if" };
+        format!("It is worth it to {}, {ever} your hunting allows.", either(helpful))
     }
 }
 
@@ -168,7 +170,7 @@ const fn to_do(what: Alternative) -> &'static str {
 }
 
 /// "3 % (2 to 5 %)".
-fn share(share: Option<&Estimate>) -> String {
+fn share_said(share: Option<&Estimate>) -> String {
     share.map_or("not known, there was none".to_owned(), |Estimate { value, interval, .. }| {
         let [value, lower, upper] = [*value, interval.lower, interval.upper].map(whole);
         format!("{value} % ({lower} to {upper} %)")
@@ -179,3 +181,6 @@ fn share(share: Option<&Estimate>) -> String {
 fn whole(share: f64) -> f64 {
     (share * 100.0).round()
 }
+
+#[cfg(test)]
+mod tests;
