@@ -5,6 +5,7 @@ use quarterturn_geometry::{Index, Millimetres, Offset};
 use super::session::MOST_STEPS;
 use super::{Figures, Mistake, Outcome, Protocol, Ruling};
 use crate::tests::journal::Journal;
+use crate::tolerance::{ROUNDING, assert_within};
 use crate::{Setup, World};
 
 /// Nobody shoots like this.
@@ -56,12 +57,12 @@ fn eight_positions_take_32_shots_a_shaft() {
     }
 }
 
-/// Three shots a quarter, four quarters at most; where nothing scatters it keeps just what a quarter brings in.
+/// Two or three shots a quarter, four quarters at most; where nothing scatters it keeps just what a quarter brings in.
 #[test]
 fn the_habit_keeps_the_first_quarter_that_is_good_twice() {
     let setup = dozen();
     for (seed, one) in (0..).zip(play(Protocol::Habit, STILL, 0..5)) {
-        assert!((36..=144).contains(&one.shots) && one.shots % 3 == 0);
+        assert!((24..=144).contains(&one.bare_shots) && one.shots - one.bare_shots == one.ends);
         let archer = crate::SimulatedArcher::new(&setup, STILL, seed);
         for fate in &one.shafts {
             let miss_mm = |quarter: f64| {
@@ -119,9 +120,12 @@ fn figures_count_what_they_say() {
     let one = Outcome { shots: 20, ends: 5, shafts, ..Outcome::default() };
     let figures = Figures::of(&[one.clone(), one], Millimetres::new(25.0));
     let value = |estimate: Option<quarterturn_statistics::Estimate>| estimate.unwrap().value;
-    assert_eq!(value(figures.shots_per_shaft), 5.0);
-    assert_eq!([figures.wrong, figures.lost, figures.open].map(value), [0.5, 0.5, 0.25]);
-    assert_eq!(value(figures.bow), 0.0);
+    let Figures { shots_per_shaft, wrong, lost, open, bow, .. } = figures;
+    for (estimate, planted) in
+        [(shots_per_shaft, 5.0), (wrong, 0.5), (lost, 0.5), (open, 0.25), (bow, 0.0)]
+    {
+        assert_within(value(estimate), planted, ROUNDING);
+    }
     assert_eq!((figures.covered, figures.bins.len(), figures.dozens), (None, 0, 2));
 }
 

@@ -15,5 +15,6 @@ mod planted_truth;
 mod points;
 mod roster;
 mod signs;
+mod simulated_archer;
 mod verdicts;
 mod worked_examples;
