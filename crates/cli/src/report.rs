@@ -1,4 +1,5 @@
-//! The only place that prints: the answer on standard output, everything else on standard error.
+//! The only place that prints: the answer on standard output, everything else on standard error. (How far a long
+//! computation is, on a terminal, is written by `progress.rs`.)
 
 use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::process::ExitCode;
