@@ -1,0 +1,49 @@
+//! The sum of one block's rows.
+
+use super::rows::Rows;
+
+/// The sum of a block's rows over the columns that are not zero in all of them, in rising order.
+pub struct BlockSum<'a> {
+    rows: &'a Rows,
+    levels: Vec<usize>,
+    pub columns: Vec<usize>,
+    pub values: Vec<f64>,
+}
+
+impl<'a> BlockSum<'a> {
+    pub fn new(rows: &'a Rows) -> Self {
+        Self { rows, levels: vec![], columns: vec![], values: vec![] }
+    }
+
+    /// Sums the rows of `block` in place of what was there.
+    pub fn fill(&mut self, block: &[usize]) {
+        self.place(block);
+        let (rows, own) = (self.rows, self.rows.coefficients * self.levels.len());
+        self.values.clear();
+        self.values.resize(self.columns.len(), 0.0);
+        for &row in block {
+            let (random, fixed) = rows.covariates_of(row).split_at(rows.coefficients);
+            if let Some(level) = rows.levels.of_row.get(row) {
+                let first = self.levels.partition_point(|other| other < level);
+                let places = self.values[..own].iter_mut().skip(first).step_by(self.levels.len());
+                places.zip(random).for_each(|(sum, value)| *sum += value);
+            }
+            self.values[own..].iter_mut().zip(fixed).for_each(|(sum, value)| *sum += value);
+        }
+    }
+
+    /// Finds the columns: those of each random covariate at the block's levels, then the fixed ones.
+    fn place(&mut self, block: &[usize]) {
+        let rows = self.rows;
+        self.levels.clear();
+        self.levels.extend(block.iter().filter_map(|&row| rows.levels.of_row.get(row)));
+        self.levels.sort_unstable();
+        self.levels.dedup();
+        self.columns.clear();
+        for covariate in 0..rows.coefficients {
+            let first = covariate * rows.levels.count;
+            self.columns.extend(self.levels.iter().map(|level| first + level));
+        }
+        self.columns.extend(rows.all_coefficients()..rows.width());
+    }
+}

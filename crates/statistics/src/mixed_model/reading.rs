@@ -1,0 +1,146 @@
+//! Estimates, standard errors and intervals at the optimum.
+
+use std::f64::consts::TAU;
+
+use nalgebra::{DMatrix, DVector};
+
+use super::search::Optimum;
+use super::{MixedError, MixedFit};
+use crate::distributions::{ChiSquared, StudentT};
+use crate::{Estimate, Interval, Level};
+
+/// The optimum with how well the variances are known.
+///
+/// # Formula
+/// The expected information about (ln σ², κ₀, κ₁, …), κⱼ = ln(λⱼ + 1/mⱼ), is half of (ν, tr PVⱼ; tr PVⱼ, tr PVⱼPVₖ), each row
+/// and column of a ratio times λⱼ + 1/mⱼ; its inverse A is their covariance. A quantity q that varies with variance gᵀAg, g its
+/// slopes, has the 2q²/gᵀAg degrees of freedom of a chi-squared one of that mean and variance (Satterthwaite).
+pub struct Reading<'a> {
+    optimum: &'a Optimum<'a>,
+    level: Level,
+    /// σ².
+    residual_variance: f64,
+    /// A.
+    covariance: DMatrix<f64>,
+}
+
+/// A variance that keeps less than this share of its information beside the others is told from them by rounding alone.
+const CONFOUNDED: f64 = 1e-9;
+
+impl<'a> Reading<'a> {
+    pub fn new(optimum: &'a Optimum<'a>, level: Level) -> Result<Self, MixedError> {
+        let residual_variance = optimum.equations.sum_of_squares / optimum.equations.freedom();
+        let covariance = covariance(optimum).ok_or(MixedError::Confounded)?;
+        Ok(Self { optimum, level, residual_variance, covariance })
+    }
+
+    /// The whole fit; `least_squares` are the effects of the orthonormal covariates taken off the response beforehand.
+    pub fn fit(&self, least_squares: &DVector<f64>) -> Result<MixedFit, MixedError> {
+        let rows = self.optimum.equations.rows;
+        let coefficients = (1..=rows.coefficients).map(|j| self.variance(j, rows.levels.count));
+        Ok(MixedFit {
+            fixed: self.fixed(least_squares)?,
+            block_variance: self.variance(0, rows.blocks.count)?,
+            coefficient_variances: coefficients.collect::<Result<_, _>>()?,
+            residual_variance: self.residual_variance()?,
+            log_likelihood: self.log_likelihood(),
+        })
+    }
+
+    fn log_likelihood(&self) -> f64 {
+        let equations = &self.optimum.equations;
+        let scale = 1.0 + (TAU * self.residual_variance).ln();
+        -0.5 * (equations.log_det + 2.0 * equations.rows.log_det + equations.freedom() * scale)
+    }
+
+    /// β = R⁻¹γ, γ the orthonormal effects, with Student's quantile.
+    fn fixed(&self, least_squares: &DVector<f64>) -> Result<Vec<Estimate>, MixedError> {
+        let Optimum { equations, derivatives, .. } = self.optimum;
+        let (own, effects) = (equations.rows.all_coefficients(), equations.rows.effects());
+        let gamma = least_squares + equations.solution.rows(own, effects);
+        let spread = equations.inverse.view((own, own), (effects, effects)).into_owned();
+        let rows = equations.rows.root.row_iter();
+        let estimates = rows.map(|row| {
+            let along = |matrix: &DMatrix<f64>| (row * matrix).dot(&row) * self.residual_variance;
+            let (value, variance) = (row.tr_dot(&gamma), along(&spread));
+            let ratios = derivatives.covariances.iter().enumerate();
+            let slopes = ratios.map(|(j, slope)| self.optimum.sum(j) * along(slope));
+            let slopes = DVector::from_iterator(
+                self.covariance.nrows(),
+                std::iter::once(variance).chain(slopes),
+            );
+            let freedom = 2.0 * variance.powi(2) / self.variance_of(&slopes);
+            let student = StudentT::new(freedom.min(StudentT::LARGEST))?;
+            let standard_error = variance.sqrt();
+            let reach = student.quantile(self.level.upper_end()) * standard_error;
+            let interval = self.interval(value - reach, value + reach);
+            Ok(Estimate { value, standard_error, interval, n: equations.rows.n() })
+        });
+        estimates.collect()
+    }
+
+    /// σ² with chi-squared bounds.
+    fn residual_variance(&self) -> Result<Estimate, MixedError> {
+        let (value, relative) = (self.residual_variance, self.covariance[(0, 0)]);
+        let interval = self.chi_squared(value, relative)?;
+        let n = self.optimum.equations.rows.n();
+        Ok(Estimate { value, standard_error: value * relative.sqrt(), interval, n })
+    }
+
+    /// σ²λⱼ of so many `groups`, in the unit of its covariate as it came. Its bounds are those of σ²(λⱼ + 1/mⱼ), how much the
+    /// groups' own means vary, less σ²/mⱼ.
+    fn variance(&self, j: usize, groups: usize) -> Result<Estimate, MixedError> {
+        let (sum, offset) = (self.optimum.sum(j), self.optimum.offsets[j]);
+        let ratio = if self.optimum.is_zero(j) { 0.0 } else { self.optimum.equations.ratios[j] };
+        let sizes = &self.optimum.equations.rows.sizes;
+        let unit = self.residual_variance / j.checked_sub(1).map_or(1.0, |j| sizes[j].powi(2));
+        let slopes = |own: f64, other: f64| {
+            let slope =
+                |k: usize, _| if k == 0 { own } else { f64::from(u8::from(k == j + 1)) * other };
+            DVector::from_fn(self.covariance.nrows(), slope)
+        };
+        let standard_error = unit * self.variance_of(&slopes(ratio, sum)).sqrt();
+        let means = self.chi_squared(unit * sum, self.variance_of(&slopes(1.0, 1.0)))?;
+        let less = |bound: f64| (bound - unit * offset).max(0.0);
+        let interval = self.interval(less(means.lower), less(means.upper));
+        Ok(Estimate { value: unit * ratio, standard_error, interval, n: groups })
+    }
+
+    /// Bounds of a variance whose logarithm has the variance `relative`.
+    fn chi_squared(&self, value: f64, relative: f64) -> Result<Interval, MixedError> {
+        let freedom = (2.0 / relative).min(ChiSquared::LARGEST);
+        let chi_squared = ChiSquared::new(freedom)?;
+        let bound = |end: Level| value * freedom / chi_squared.quantile(end);
+        Ok(self.interval(bound(self.level.upper_end()), bound(self.level.lower_end())))
+    }
+
+    fn interval(&self, lower: f64, upper: f64) -> Interval {
+        Interval { lower, upper, level: self.level.probability() }
+    }
+
+    /// gᵀAg.
+    fn variance_of(&self, slopes: &DVector<f64>) -> f64 {
+        (&self.covariance * slopes).dot(slopes)
+    }
+}
+
+/// A; `None` where some variance cannot be told from the others.
+fn covariance(optimum: &Optimum) -> Option<DMatrix<f64>> {
+    let Optimum { equations, derivatives, .. } = optimum;
+    let count = equations.ratios.len();
+    let mut information = DMatrix::from_element(1 + count, 1 + count, 0.5 * equations.freedom());
+    for j in 0..count {
+        let own = 0.5 * optimum.sum(j);
+        (information[(0, j + 1)], information[(j + 1, 0)]) =
+            (own * derivatives.traces[j], own * derivatives.traces[j]);
+        for k in 0..count {
+            information[(j + 1, k + 1)] = own * optimum.sum(k) * derivatives.trace_products[(j, k)];
+        }
+    }
+    let roots = information.diagonal().map(f64::sqrt);
+    let shares = information.component_div(&(&roots * roots.transpose()));
+    let root = shares.cholesky()?;
+    let least = root.l_dirty().diagonal().min();
+    (least.powi(2) > CONFOUNDED)
+        .then(|| root.inverse().component_div(&(&roots * roots.transpose())))
+}
