@@ -14,6 +14,9 @@ use quarterturn_statistics::{Level, MixedDesign, MixedFit, MixedModel, Sample};
 /// The first six columns.
 type Table = [Vec<f64>; 6];
 
+/// How long to go on measuring.
+const SECONDS: f64 = 2.0;
+
 fn read(path: &str) -> Result<Table, Box<dyn Error>> {
     let text = std::fs::read_to_string(path)?;
     let mut table = Table::default();
@@ -77,7 +80,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let read_s = start.elapsed().as_secs_f64();
     let mut fits = fit(&table, terms)?;
     let mut seconds = Vec::new();
-    for _ in 0..9 {
+    while start.elapsed().as_secs_f64() < SECONDS || seconds.len() < 5 {
         let start = Instant::now();
         fits = fit(&table, terms)?;
         seconds.push(start.elapsed().as_secs_f64());

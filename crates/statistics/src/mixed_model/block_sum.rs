@@ -23,11 +23,9 @@ impl<'a> BlockSum<'a> {
         self.values.resize(self.columns.len(), 0.0);
         for &row in block {
             let (random, fixed) = rows.covariates_of(row).split_at(rows.coefficients);
-            if let Some(level) = rows.levels.of_row.get(row) {
-                let first = self.levels.partition_point(|other| other < level);
-                let places = self.values[..own].iter_mut().skip(first).step_by(self.levels.len());
-                places.zip(random).for_each(|(sum, value)| *sum += value);
-            }
+            let first = self.levels.partition_point(|&other| other < rows.levels.of_row[row]);
+            let places = self.values[..own].iter_mut().skip(first).step_by(self.levels.len());
+            places.zip(random).for_each(|(sum, value)| *sum += value);
             self.values[own..].iter_mut().zip(fixed).for_each(|(sum, value)| *sum += value);
         }
     }
@@ -36,7 +34,7 @@ impl<'a> BlockSum<'a> {
     fn place(&mut self, block: &[usize]) {
         let rows = self.rows;
         self.levels.clear();
-        self.levels.extend(block.iter().filter_map(|&row| rows.levels.of_row.get(row)));
+        self.levels.extend(block.iter().map(|&row| rows.levels.of_row[row]));
         self.levels.sort_unstable();
         self.levels.dedup();
         self.columns.clear();

@@ -1,24 +1,21 @@
 //! Sums of products over the rows and over the sums of each block: all that the fit reads.
 
 use std::collections::BTreeMap;
-use std::iter;
 
-use nalgebra::DMatrix;
+use nalgebra::{DMatrix, DVector};
 
 use super::block_sum::BlockSum;
 use super::rows::Rows;
 
 /// Products of the columns K: the coefficients of all levels, the fixed effects and, once it is there, the response.
-#[derive(Clone)]
 pub struct CrossProducts {
     /// Σ (k − k̄)(k − k̄)ᵀ over the rows k of K, each less the mean of its block.
     pub within: DMatrix<f64>,
-    /// The blocks by their number of rows.
+    /// The blocks by their number of rows, rising.
     pub by_size: Vec<BlocksOfSize>,
 }
 
 /// All blocks of one number of rows.
-#[derive(Clone)]
 pub struct BlocksOfSize {
     /// Rows in each.
     pub size: f64,
@@ -32,13 +29,6 @@ impl CrossProducts {
     /// Gathers the products of the design; every row is read once for itself and once in its block.
     pub fn gather(rows: &Rows) -> Self {
         let width = rows.width();
-        let mut all = DMatrix::zeros(width, width);
-        let mut columns = Vec::new();
-        for row in 0..rows.n() {
-            columns.clear();
-            columns.extend(rows.columns_of(row));
-            add_square(&mut all, &columns, rows.covariates_of(row));
-        }
         let mut by_size = BTreeMap::new();
         let mut block_sum = BlockSum::new(rows);
         for block in rows.blocks.groups() {
@@ -51,62 +41,108 @@ impl CrossProducts {
             add_square(&mut blocks.sums, &block_sum.columns, &block_sum.values);
             blocks.count += 1.0;
         }
-        let by_size = by_size.into_values().collect();
-        Self { within: all, by_size }.completed()
-    }
-
-    /// Fills the upper halves and takes the blocks' means off.
-    fn completed(mut self) -> Self {
-        for blocks in &mut self.by_size {
+        let (mut within, mut by_size) =
+            (all_products(rows), by_size.into_values().collect::<Vec<_>>());
+        for blocks in &mut by_size {
             blocks.sums.fill_upper_triangle_with_lower_triangle();
-            self.within -= &blocks.sums / blocks.size;
+            within -= &blocks.sums / blocks.size;
         }
-        self.within.fill_upper_triangle_with_lower_triangle();
-        self
+        within.fill_upper_triangle_with_lower_triangle();
+        Self { within, by_size }
     }
 
     /// These products with a last column for the `response`.
     pub fn with_response(&self, rows: &Rows, response: &[f64]) -> Self {
-        let width = rows.width();
-        let mut wider = self.clone();
-        wider
-            .matrices()
-            .for_each(|products| *products = products.clone().resize(width + 1, width + 1, 0.0));
+        let mut within = Edge::new(rows);
+        let mut sums: Vec<_> = self.by_size.iter().map(|_| Edge::new(rows)).collect();
         for block in rows.blocks.groups() {
-            let class = wider.by_size.partition_point(|blocks| blocks.size < block.len() as f64);
-            let sums = last_column(&mut wider.by_size[class].sums);
-            let within = last_column(&mut wider.within);
+            let size = block.len() as f64;
+            let sums = &mut sums[self.by_size.partition_point(|blocks| blocks.size < size)];
             let sum: f64 = block.iter().map(|&row| response[row]).sum();
-            let mean = sum / block.len() as f64;
             for &row in block {
-                let deviation = response[row] - mean;
-                for (column, value) in rows.columns_of(row).zip(rows.covariates_of(row)) {
-                    sums[column] += value * sum;
-                    within[column] += value * deviation;
-                }
-                within[width] += deviation * deviation;
+                let deviation = response[row] - sum / size;
+                within.add(rows, row, deviation);
+                within.square += deviation * deviation;
+                sums.add(rows, row, sum);
             }
-            sums[width] += sum * sum;
+            sums.square += sum * sum;
         }
-        wider.matrices().for_each(DMatrix::fill_lower_triangle_with_upper_triangle);
-        wider
-    }
-
-    fn matrices(&mut self) -> impl Iterator<Item = &mut DMatrix<f64>> {
-        iter::once(&mut self.within).chain(self.by_size.iter_mut().map(|blocks| &mut blocks.sums))
+        let by_size = self.by_size.iter().zip(sums).map(|(blocks, edge)| BlocksOfSize {
+            sums: edge.beside(&blocks.sums, rows),
+            ..*blocks
+        });
+        Self { by_size: by_size.collect(), within: within.beside(&self.within, rows) }
     }
 }
 
-fn last_column(products: &mut DMatrix<f64>) -> &mut [f64] {
-    let first = products.len() - products.nrows();
-    &mut products.as_mut_slice()[first..]
+/// Products with the response, gathered level by level.
+struct Edge {
+    by_level: DMatrix<f64>,
+    square: f64,
+}
+
+impl Edge {
+    fn new(rows: &Rows) -> Self {
+        Self { by_level: DMatrix::zeros(rows.covariates.nrows(), rows.levels.count), square: 0.0 }
+    }
+
+    /// Adds `factor` times a row.
+    fn add(&mut self, rows: &Rows, row: usize, factor: f64) {
+        let covariates = rows.covariates_of(row);
+        let first = rows.levels.of_row[row] * covariates.len();
+        add_multiple(&mut self.by_level.as_mut_slice()[first..], factor, covariates);
+    }
+
+    /// `products` with these as last row and column.
+    fn beside(&self, products: &DMatrix<f64>, rows: &Rows) -> DMatrix<f64> {
+        let width = products.nrows();
+        let mut edge = DVector::zeros(width + 1);
+        for (level, values) in self.by_level.column_iter().enumerate() {
+            for (column, value) in rows.columns_of(level).zip(values.iter()) {
+                edge[column] += value;
+            }
+        }
+        edge[width] = self.square;
+        let mut wider = products.clone().resize(width + 1, width + 1, 0.0);
+        wider.set_row(width, &edge.transpose());
+        wider.set_column(width, &edge);
+        wider
+    }
+}
+
+/// The lower half of KᵀK, gathered level by level.
+fn all_products(rows: &Rows) -> DMatrix<f64> {
+    let height = rows.covariates.nrows();
+    let mut by_level = DMatrix::zeros(height * height, rows.levels.count);
+    for row in 0..rows.n() {
+        let covariates = rows.covariates_of(row);
+        let first = rows.levels.of_row[row] * height * height;
+        let columns = by_level.as_mut_slice()[first..].chunks_exact_mut(height);
+        for (i, (column, &factor)) in columns.zip(covariates).enumerate() {
+            add_multiple(&mut column[i..], factor, &covariates[i..]);
+        }
+    }
+    let mut all = DMatrix::zeros(rows.width(), rows.width());
+    for (level, products) in by_level.column_iter().enumerate() {
+        for (i, column) in rows.columns_of(level).enumerate() {
+            for (j, row) in rows.columns_of(level).enumerate().skip(i) {
+                all[(row, column)] += products[i * height + j];
+            }
+        }
+    }
+    all
+}
+
+/// Adds a multiple of `values` to as many places.
+fn add_multiple(places: &mut [f64], factor: f64, values: &[f64]) {
+    places.iter_mut().zip(values).for_each(|(place, value)| *place += factor * value);
 }
 
 /// Adds the outer product of a sparse vector with itself, `columns` rising; only the lower half is kept.
 fn add_square(sum: &mut DMatrix<f64>, columns: &[usize], values: &[f64]) {
     let height = sum.nrows();
     for (place, (&column, &factor)) in columns.iter().zip(values).enumerate() {
-        let below = &mut sum.as_mut_slice()[column * height..(column + 1) * height];
+        let below = &mut sum.as_mut_slice()[column * height..][..height];
         for (&row, &value) in columns[place..].iter().zip(&values[place..]) {
             below[row] += factor * value;
         }

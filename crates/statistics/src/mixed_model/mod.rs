@@ -18,7 +18,6 @@ pub use error::MixedError;
 pub use fit::MixedFit;
 
 use cross_products::CrossProducts;
-use nalgebra::DVectorView;
 use reading::Reading;
 use rows::Rows;
 use search::Search;
@@ -79,14 +78,12 @@ impl MixedModel {
         if found != rows {
             return Err(MixedError::CountsDiffer { rows, what: "responses", found });
         }
-        let fixed = self.rows.fixed();
-        let response = DVectorView::from_slice(response.values(), rows);
-        let least_squares = fixed * response;
-        let residual = response - fixed.tr_mul(&least_squares);
-        if residual.norm_squared() <= EXACT * response.norm_squared() {
+        let (least_squares, residual) = self.rows.least_squares(response.values());
+        let squares = |values: &[f64]| values.iter().map(|x| x * x).sum::<f64>();
+        if squares(&residual) <= EXACT * squares(response.values()) {
             return Err(MixedError::NoScatter);
         }
-        let products = self.products.with_response(&self.rows, residual.as_slice());
+        let products = self.products.with_response(&self.rows, &residual);
         let optimum = Search::new(&products, &self.rows).optimum()?;
         Reading::new(&optimum, level)?.fit(&least_squares)
     }

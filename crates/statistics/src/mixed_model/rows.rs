@@ -1,12 +1,12 @@
 //! The design's rows as they are summed: scaled covariates, fixed ones orthonormal.
 
-use nalgebra::{DMatrix, DMatrixView, DVector, Dyn, U1};
+use nalgebra::{DMatrix, DVector};
 
 use super::labels::Labels;
 use super::{MixedDesign, MixedError, MixedModel};
 
 /// The rows, one column of `covariates` for each: its random covariates, each of mean square one, then its fixed ones, made
-/// orthonormal.
+/// orthonormal, which need only hold nearly.
 pub struct Rows {
     pub covariates: DMatrix<f64>,
     pub blocks: Labels,
@@ -22,39 +22,34 @@ pub struct Rows {
 }
 
 /// A column that keeps less than this share of its length beside the earlier ones follows from them.
-const COLLINEAR: f64 = 1e-10;
+const COLLINEAR: f64 = 1e-6;
 
 impl Rows {
     pub fn new(design: &MixedDesign) -> Result<Self, MixedError> {
         design.validate()?;
         let sizes = design.random_sizes()?;
         let (n, coefficients) = design.random.shape();
-        let levels = if coefficients == 0 { Labels::new(&[]) } else { Labels::new(&design.levels) };
+        let levels =
+            if coefficients == 0 { Labels::new(&vec![0; n]) } else { Labels::new(&design.levels) };
         if levels.count.saturating_mul(coefficients) > MixedModel::MOST_COEFFICIENTS {
             return Err(MixedError::TooManyLevels { levels: levels.count, coefficients });
         }
-        let qr = design.fixed.clone().qr();
-        let triangle = qr.r();
-        let pivots = triangle.diagonal().abs();
-        let collinear =
-            |&column: &usize| pivots[column] <= COLLINEAR * design.fixed.column(column).norm();
-        if let Some(column) = (0..pivots.len()).find(collinear) {
-            return Err(MixedError::Collinear { column });
-        }
-        let (effects, orthonormal) = (pivots.len(), qr.q());
+        let triangle = triangle(&design.fixed)?;
+        let effects = triangle.nrows();
         let root = triangle.solve_upper_triangular(&DMatrix::identity(effects, effects));
-        let covariate = |row: usize, column: usize| match column.checked_sub(coefficients) {
+        let root = root.ok_or(MixedError::Collinear { column: 0 })?;
+        let covariate = |column: usize, row: usize| match column.checked_sub(coefficients) {
             None => design.random[(row, column)] / sizes[column],
-            Some(fixed) => orthonormal[(row, fixed)],
+            Some(fixed) => (0..=fixed).map(|i| design.fixed[(row, i)] * root[(i, fixed)]).sum(),
         };
         Ok(Self {
-            covariates: DMatrix::from_fn(coefficients + effects, n, |c, r| covariate(r, c)),
+            covariates: DMatrix::from_fn(coefficients + effects, n, covariate),
             blocks: Labels::new(&design.blocks),
             levels,
             coefficients,
             sizes,
-            root: root.ok_or(MixedError::Collinear { column: 0 })?,
-            log_det: pivots.map(f64::ln).sum(),
+            root,
+            log_det: triangle.diagonal().map(f64::ln).sum(),
         })
     }
 
@@ -77,9 +72,18 @@ impl Rows {
         self.all_coefficients() + self.effects()
     }
 
-    /// The orthonormal fixed covariates, a column for each row of the design.
-    pub fn fixed(&self) -> DMatrixView<'_, f64, U1, Dyn> {
-        self.covariates.rows(self.coefficients, self.effects())
+    /// Effects of the orthonormal covariates by least squares, and what they leave of `response`.
+    pub fn least_squares(&self, response: &[f64]) -> (DVector<f64>, Vec<f64>) {
+        let fixed = |row: usize| &self.covariates_of(row)[self.coefficients..];
+        let mut effects = DVector::zeros(self.effects());
+        for (row, value) in response.iter().enumerate() {
+            effects.iter_mut().zip(fixed(row)).for_each(|(effect, x)| *effect += value * x);
+        }
+        let left = |(row, value): (usize, &f64)| {
+            value - effects.iter().zip(fixed(row)).map(|(effect, x)| effect * x).sum::<f64>()
+        };
+        let left = response.iter().enumerate().map(left).collect();
+        (effects, left)
     }
 
     /// The covariates of a row.
@@ -88,11 +92,25 @@ impl Rows {
         &self.covariates.as_slice()[row * length..(row + 1) * length]
     }
 
-    /// The columns of the cross products that belong to the covariates of a row, rising.
-    pub fn columns_of(&self, row: usize) -> impl Iterator<Item = usize> {
-        let level = self.levels.of_row.get(row).copied().unwrap_or_default();
+    /// The columns of the cross products that belong to the covariates of the rows at a level, rising.
+    pub fn columns_of(&self, level: usize) -> impl Iterator<Item = usize> {
         let random =
             (0..self.coefficients).map(move |covariate| covariate * self.levels.count + level);
         random.chain(self.all_coefficients()..self.width())
     }
+}
+
+/// R of the fixed covariates X = QR.
+fn triangle(fixed: &DMatrix<f64>) -> Result<DMatrix<f64>, MixedError> {
+    let products = fixed.tr_mul(fixed);
+    let mut root = DMatrix::zeros(0, 0);
+    for column in 0..products.ncols() {
+        let leading = products.view((0, 0), (column + 1, column + 1)).into_owned().cholesky();
+        let least = COLLINEAR * products[(column, column)].sqrt();
+        root = leading.map(|leading| leading.l()).ok_or(MixedError::Collinear { column })?;
+        if root[(column, column)] <= least {
+            return Err(MixedError::Collinear { column });
+        }
+    }
+    Ok(root.transpose())
 }
