@@ -29,13 +29,14 @@
 //! | [`PooledSpread`]: σ per axis with interval | chi-squared sums, Siddiqui 1964 | c₄ and χ² tables; coverage by simulation |
 //! | [`MeanDirection`]: direction, resultant length | Mardia and Jupp 2000 | turtle directions |
 //! | [`HarmonicFit`]: constant and harmonics, covariance | least squares by QR | discrete Fourier transform; coverage by simulation |
+//! | [`MixedModel`]: fixed effects, variances of blocks, of levels' coefficients and of the rest | restricted likelihood, Patterson and Thompson 1971 | Dyestuff, Pastes, sleepstudy; lme4; dense matrices; coverage by simulation |
 //! | [`probability_within_circle`] and its quick form | Di Donato and Jarnagin 1961; trapezoidal rule | Harter 1960; noncentral χ²; 34 digits |
 //! | [`distributions::normal`] | `erfc` by `libm` | table; 50 digits |
 //! | [`distributions::ChiSquared`] | incomplete gamma function by `statrs` | table; 50 digits |
 //! | [`distributions::StudentT`] | incomplete beta function by `statrs`; Hill 1970 | table; 50 digits |
 //! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 50 digits |
 //!
-//! Numbers come in through [`Sample`] and [`PlanarSample`], which refuse what cannot be computed with; what comes out is an
+//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with; what comes out is an
 //! [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths are in whatever unit went in.
 //! The crate reads no file, no clock and no randomness.
 

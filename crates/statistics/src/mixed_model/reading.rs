@@ -82,33 +82,33 @@ impl<'a> Reading<'a> {
     /// σ² with chi-squared bounds.
     fn residual_variance(&self) -> Result<Estimate, MixedError> {
         let (value, relative) = (self.residual_variance, self.covariance[(0, 0)]);
-        let interval = self.chi_squared(value, relative)?;
+        let interval = self.chi_squared(value, 2.0 / relative)?;
         let n = self.optimum.equations.rows.n();
         Ok(Estimate { value, standard_error: value * relative.sqrt(), interval, n })
     }
 
-    /// σ²λⱼ of so many `groups`, in the unit of its covariate as it came. Its bounds are those of σ²(λⱼ + 1/mⱼ), how much the
-    /// groups' own means vary, less σ²/mⱼ.
+    /// σ²λⱼ of so many `groups`, in the unit of its covariate as it came. What the groups show varies by that much and by what
+    /// the rest of the model adds; that sum has about as many degrees of freedom as groups less one, from which and from the
+    /// standard error follows how large it is.
     fn variance(&self, j: usize, groups: usize) -> Result<Estimate, MixedError> {
-        let (sum, offset) = (self.optimum.sum(j), self.optimum.offsets[j]);
-        let ratio = if self.optimum.is_zero(j) { 0.0 } else { self.optimum.equations.ratios[j] };
-        let sizes = &self.optimum.equations.rows.sizes;
-        let unit = self.residual_variance / j.checked_sub(1).map_or(1.0, |j| sizes[j].powi(2));
-        let slopes = |own: f64, other: f64| {
-            let slope =
-                |k: usize, _| if k == 0 { own } else { f64::from(u8::from(k == j + 1)) * other };
-            DVector::from_fn(self.covariance.nrows(), slope)
-        };
-        let standard_error = unit * self.variance_of(&slopes(ratio, sum)).sqrt();
-        let means = self.chi_squared(unit * sum, self.variance_of(&slopes(1.0, 1.0)))?;
-        let less = |bound: f64| (bound - unit * offset).max(0.0);
-        let interval = self.interval(less(means.lower), less(means.upper));
-        Ok(Estimate { value: unit * ratio, standard_error, interval, n: groups })
+        let Optimum { equations, .. } = self.optimum;
+        let ratio = if self.optimum.is_zero(j) { 0.0 } else { equations.ratios[j] };
+        let unit = self.residual_variance
+            / j.checked_sub(1).map_or(1.0, |j| equations.rows.sizes[j].powi(2));
+        let mut slopes = DVector::zeros(self.covariance.nrows());
+        (slopes[0], slopes[j + 1]) = (unit * ratio, unit * self.optimum.sum(j));
+        let (value, standard_error) = (unit * ratio, self.variance_of(&slopes).sqrt());
+        let freedom = (groups as f64 - 1.0).max(1.0);
+        let shown = standard_error * (0.5 * freedom).sqrt();
+        let bounds = self.chi_squared(shown, freedom)?;
+        let less = |bound: f64| (bound - shown + value).max(0.0);
+        let interval = self.interval(less(bounds.lower), less(bounds.upper));
+        Ok(Estimate { value, standard_error, interval, n: groups })
     }
 
-    /// Bounds of a variance whose logarithm has the variance `relative`.
-    fn chi_squared(&self, value: f64, relative: f64) -> Result<Interval, MixedError> {
-        let freedom = (2.0 / relative).min(ChiSquared::LARGEST);
+    /// Bounds of a variance that was estimated with so many degrees of freedom.
+    fn chi_squared(&self, value: f64, freedom: f64) -> Result<Interval, MixedError> {
+        let freedom = freedom.min(ChiSquared::LARGEST);
         let chi_squared = ChiSquared::new(freedom)?;
         let bound = |end: Level| value * freedom / chi_squared.quantile(end);
         Ok(self.interval(bound(self.level.upper_end()), bound(self.level.lower_end())))

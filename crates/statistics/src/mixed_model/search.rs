@@ -20,6 +20,8 @@ pub struct Search<'a> {
     rows: &'a Rows,
     /// 1/mⱼ.
     offsets: DVector<f64>,
+    /// yᵀPy below which rounding alone is left.
+    least: f64,
 }
 
 /// Where the search ended.
@@ -38,6 +40,8 @@ const NEGLIGIBLE: f64 = 1e-11;
 const ZERO: f64 = 1e-8;
 /// What stands for zero in the formulas, which divide by λ: it costs 1e-12 of the deviance for each group.
 const NOUGHT: f64 = 1e-12;
+/// A sum of squares below this share of the response's own is left by rounding.
+const EXACT: f64 = 1e-24;
 /// The longest step in any κ.
 const LONGEST: f64 = 3.0;
 /// Deviances closer than this share of themselves differ by rounding alone.
@@ -45,10 +49,13 @@ const ROUNDING: f64 = 1e-13;
 
 impl<'a> Search<'a> {
     pub fn new(products: &'a CrossProducts, rows: &'a Rows) -> Self {
+        let width = rows.width();
         let share = |groups: usize| groups as f64 / rows.n() as f64;
         let mut offsets = DVector::from_element(1 + rows.coefficients, share(rows.levels.count));
         offsets[0] = share(rows.blocks.count);
-        Self { products, rows, offsets }
+        let sums = products.by_size.iter().map(|blocks| blocks.sums[(width, width)] / blocks.size);
+        let least = EXACT * (products.within[(width, width)] + sums.sum::<f64>());
+        Self { products, rows, offsets, least }
     }
 
     /// The optimum, from where all variances are equal.
@@ -66,7 +73,8 @@ impl<'a> Search<'a> {
     }
 
     fn equations(&self, ratios: DVector<f64>) -> Result<Equations<'a>, MixedError> {
-        Equations::solve(ratios, self.products, self.rows).ok_or(MixedError::NoScatter)
+        let equations = Equations::solve(ratios, self.products, self.rows);
+        equations.filter(|it| it.sum_of_squares > self.least).ok_or(MixedError::NoScatter)
     }
 
     /// Newton's step in κ from where `equations` stand.
