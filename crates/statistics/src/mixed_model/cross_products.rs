@@ -110,7 +110,7 @@ impl Edge {
     }
 }
 
-/// The lower half of KᵀK, gathered level by level.
+/// The lower half of `KᵀK`, gathered level by level.
 fn all_products(rows: &Rows) -> DMatrix<f64> {
     let height = rows.covariates.nrows();
     let mut by_level = DMatrix::zeros(height * height, rows.levels.count);

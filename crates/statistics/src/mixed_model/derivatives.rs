@@ -4,24 +4,28 @@ use nalgebra::{DMatrix, DVector};
 
 use super::equations::{Equations, add_scaled, scaled};
 
-/// Traces and quadratic forms of P = V⁻¹ − V⁻¹X(XᵀV⁻¹X)⁻¹XᵀV⁻¹ and Vⱼ = ZⱼZⱼᵀ, which make the derivatives.
+/// Traces and quadratic forms, which make the derivatives.
 ///
 /// # Formula
-/// With J = I − C⁻¹ of the [`Equations`], tr PVⱼ = tr Jⱼⱼ/λⱼ, tr PVⱼPVₖ = |Jⱼₖ|²/(λⱼλₖ), yᵀPVⱼPy = |cⱼ|²/λⱼ and
-/// yᵀPVⱼPVₖPy = cⱼᵀJⱼₖcₖ/(λⱼλₖ). The blocks enter by N = Σ w² s sᵀ through S ZᵀPV₀PZ S = C⁻¹ S N S C⁻¹ and by sums over
-/// the blocks themselves.
+/// With J = I − C⁻¹ of the [`Equations`] and N = Σ w² s sᵀ over the blocks,
+/// ```text
+/// P = V⁻¹ − V⁻¹X(XᵀV⁻¹X)⁻¹XᵀV⁻¹    tr PVⱼ = tr Jⱼⱼ/λⱼ       tr PVⱼPVₖ = |Jⱼₖ|²/(λⱼλₖ)
+/// Vⱼ = ZⱼZⱼᵀ                       yᵀPVⱼPy = |cⱼ|²/λⱼ      yᵀPVⱼPVₖPy = cⱼᵀJⱼₖcₖ/(λⱼλₖ)
+/// blocks                           S ZᵀPV₀PZ S = C⁻¹ S N S C⁻¹
+/// ```
+/// and the like by sums over the blocks themselves.
 ///
 /// # Source
 /// D. A. Harville, 1977, Maximum likelihood approaches to variance component estimation, Journal of the American Statistical
 /// Association 72, 320 (from memory; the block part derived anew).
 pub struct Derivatives {
-    /// tr PVⱼ.
+    /// `tr PVⱼ`.
     pub traces: DVector<f64>,
-    /// tr PVⱼPVₖ.
+    /// `tr PVⱼPVₖ`.
     pub trace_products: DMatrix<f64>,
-    /// yᵀPVⱼPy.
+    /// `yᵀPVⱼPy`.
     pub forms: DVector<f64>,
-    /// yᵀPVⱼPVₖPy.
+    /// `yᵀPVⱼPVₖPy`.
     pub form_products: DMatrix<f64>,
     /// The derivatives of (XᵀV⁻¹X)⁻¹, the covariance of the fixed effects in units of σ².
     pub covariances: Vec<DMatrix<f64>>,
@@ -42,19 +46,19 @@ impl Derivatives {
         all
     }
 
-    /// The slopes of the deviance: tr PVⱼ − ν yᵀPVⱼPy/yᵀPy.
+    /// The slopes of the deviance: `tr PVⱼ − ν yᵀPVⱼPy/yᵀPy`.
     pub fn slopes(&self, equations: &Equations) -> DVector<f64> {
         &self.traces - &self.forms * (equations.freedom() / equations.sum_of_squares)
     }
 
-    /// Its second derivatives: −tr PVⱼPVₖ + ν (2 yᵀPVⱼPVₖPy/yᵀPy − yᵀPVⱼPy yᵀPVₖPy/(yᵀPy)²).
+    /// Its second derivatives: `−tr PVⱼPVₖ + ν (2 yᵀPVⱼPVₖPy/yᵀPy − yᵀPVⱼPy yᵀPVₖPy/(yᵀPy)²)`.
     pub fn curvature(&self, equations: &Equations) -> DMatrix<f64> {
         let forms = &self.forms / equations.sum_of_squares;
         let products = &self.form_products * (2.0 / equations.sum_of_squares);
         (products - &forms * forms.transpose()) * equations.freedom() - &self.trace_products
     }
 
-    /// What the second derivatives are on average: tr PVⱼPVₖ − tr PVⱼ tr PVₖ/ν.
+    /// What the second derivatives are on average: `tr PVⱼPVₖ − tr PVⱼ tr PVₖ/ν`.
     pub fn expected_curvature(&self, equations: &Equations) -> DMatrix<f64> {
         &self.trace_products - &self.traces * self.traces.transpose() / equations.freedom()
     }

@@ -13,7 +13,8 @@ pub struct MixedFit {
     pub coefficient_variances: Vec<Estimate>,
     /// Variance of what is left; n counts rows.
     pub residual_variance: Estimate,
-    /// ln L, restricted: that of n − p contrasts free of the fixed effects, in the usual normalisation without ln det XᵀX.
+    /// ln L, restricted: that of n − p contrasts free of the fixed effects, without the
+    /// constant ½ ln det `XᵀX`, as is usual.
     pub log_likelihood: f64,
 }
 

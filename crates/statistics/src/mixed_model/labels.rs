@@ -15,7 +15,9 @@ impl Labels {
         order.sort_by_key(|&row| labels[row]);
         let mut numbered = Self { of_row: vec![0; labels.len()], count: 0, order };
         for group in numbered.order.chunk_by(|&a, &b| labels[a] == labels[b]) {
-            group.iter().for_each(|&row| numbered.of_row[row] = numbered.count);
+            for &row in group {
+                numbered.of_row[row] = numbered.count;
+            }
             numbered.count += 1;
         }
         numbered

@@ -41,6 +41,27 @@ use crate::{Level, Sample};
 /// Standard errors of β are those of (XᵀΣ⁻¹X)⁻¹; intervals of β are Student's, those of variances chi-squared, both with
 /// Satterthwaite's degrees of freedom from the expected information.
 ///
+/// # Example
+/// ```
+/// use nalgebra::DMatrix;
+/// use quarterturn_statistics::{Level, MixedDesign, MixedModel, Sample};
+///
+/// # fn main() -> Result<(), Box<dyn std::error::Error>> {
+/// // Three blocks of three values, and nothing else.
+/// let design = MixedDesign {
+///     fixed: DMatrix::from_element(9, 1, 1.0),
+///     blocks: vec![1, 1, 1, 2, 2, 2, 3, 3, 3],
+///     levels: vec![0; 9],
+///     random: DMatrix::zeros(9, 0),
+/// };
+/// let response = Sample::new(vec![4.0, 5.0, 6.0, 9.0, 11.0, 10.0, 1.0, 2.0, 3.0])?;
+/// let fit = MixedModel::new(&design)?.fit(&response, Level::P95)?;
+/// assert_eq!(format!("{:.3}", fit.residual_variance.value), "1.000");
+/// assert_eq!(format!("{:.3}", fit.block_variance.value), "16.000");
+/// # Ok(())
+/// # }
+/// ```
+///
 /// # Source
 /// H. D. Patterson and R. Thompson, 1971, Recovery of inter-block information when block sizes are unequal, Biometrika 58, 545;
 /// F. E. Satterthwaite, 1946, An approximate distribution of estimates of variance components, Biometrics Bulletin 2, 110

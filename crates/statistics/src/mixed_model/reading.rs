@@ -12,9 +12,13 @@ use crate::{Estimate, Interval, Level};
 /// The optimum with how well the variances are known.
 ///
 /// # Formula
-/// The expected information about (ln σ², κ₀, κ₁, …), κⱼ = ln(λⱼ + 1/mⱼ), is half of (ν, tr PVⱼ; tr PVⱼ, tr PVⱼPVₖ), each row
-/// and column of a ratio times λⱼ + 1/mⱼ; its inverse A is their covariance. A quantity q that varies with variance gᵀAg, g its
-/// slopes, has the 2q²/gᵀAg degrees of freedom of a chi-squared one of that mean and variance (Satterthwaite).
+/// The information about (ln σ², κ₀, κ₁, …), κⱼ = ln tⱼ, tⱼ = λⱼ + 1/mⱼ, is on average
+/// ```text
+/// ½ ( ν          tⱼ tr PVⱼ      )
+///   ( tⱼ tr PVⱼ  tⱼtₖ tr PVⱼPVₖ )
+/// ```
+/// and its inverse A their covariance. A quantity q that varies with variance gᵀAg, g its slopes, has the 2q²/gᵀAg degrees of
+/// freedom of a chi-squared one of that mean and variance (Satterthwaite).
 pub struct Reading<'a> {
     optimum: &'a Optimum<'a>,
     level: Level,

@@ -101,14 +101,15 @@ impl<'a> Search<'a> {
     /// The first of the whole step, half of it, a quarter, … that lowers the deviance.
     fn downhill(&self, here: &Equations, step: &Step) -> Result<Equations<'a>, MixedError> {
         let ceiling = here.deviance() + ROUNDING * here.deviance().abs();
-        for halvings in 0..MOST_HALVINGS {
-            let change = &step.kappa * 0.5_f64.powi(halvings as i32);
+        let mut change = step.kappa.clone();
+        for _ in 0..MOST_HALVINGS {
             let ratio =
                 |j: usize| self.ratio(j, (here.ratios[j] + self.offsets[j]) * change[j].exp());
             let there = self.equations(DVector::from_fn(change.len(), |j, _| ratio(j)))?;
             if there.deviance() <= ceiling {
                 return Ok(there);
             }
+            change *= 0.5;
         }
         Err(MixedError::NotConverged { steps: MOST_HALVINGS })
     }
