@@ -11,8 +11,14 @@ use std::time::Instant;
 use nalgebra::DMatrix;
 use quarterturn_statistics::{Level, MixedDesign, MixedFit, MixedModel, Sample};
 
-/// The first six columns.
-type Table = [Vec<f64>; 6];
+/// The columns that are read.
+#[derive(Default)]
+struct Table {
+    blocks: Vec<u64>,
+    levels: Vec<u64>,
+    /// Indicator, angle, two responses.
+    numbers: [Vec<f64>; 4],
+}
 
 /// How long to go on measuring.
 const SECONDS: f64 = 2.0;
@@ -21,25 +27,19 @@ fn read(path: &str) -> Result<Table, Box<dyn Error>> {
     let text = std::fs::read_to_string(path)?;
     let mut table = Table::default();
     for line in text.lines().skip(1) {
-        for (column, cell) in table.iter_mut().zip(line.split(',')) {
-            column.push(cell.parse()?);
+        let mut cells = line.split(',');
+        table.blocks.push(cells.next().unwrap_or_default().parse()?);
+        table.levels.push(cells.next().unwrap_or_default().parse()?);
+        for column in &mut table.numbers {
+            column.push(cells.next().unwrap_or_default().parse()?);
         }
     }
     Ok(table)
 }
 
-#[allow(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "labels are whole numbers"
-)]
-fn labels(column: &[f64]) -> Vec<u64> {
-    column.iter().map(|&label| label as u64).collect()
-}
-
 fn fit(table: &Table, terms: usize) -> Result<[MixedFit; 2], Box<dyn Error>> {
-    let [block, level, indicator, angle, first, second] = table;
-    let rows = block.len();
+    let [indicator, angle, first, second] = &table.numbers;
+    let rows = angle.len();
     let mut random = DMatrix::zeros(rows, terms);
     for (row, angle) in angle.iter().enumerate() {
         let (sin, cos) = angle.to_radians().sin_cos();
@@ -48,7 +48,8 @@ fn fit(table: &Table, terms: usize) -> Result<[MixedFit; 2], Box<dyn Error>> {
     }
     let fixed =
         DMatrix::from_fn(rows, 2, |row, column| if column == 0 { 1.0 } else { indicator[row] });
-    let design = MixedDesign { fixed, blocks: labels(block), levels: labels(level), random };
+    let design =
+        MixedDesign { fixed, blocks: table.blocks.clone(), levels: table.levels.clone(), random };
     let model = MixedModel::new(&design)?;
     let fit = |response: &Vec<f64>| -> Result<_, Box<dyn Error>> {
         Ok(model.fit(&Sample::new(response.clone())?, Level::P95)?)

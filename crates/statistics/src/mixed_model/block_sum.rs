@@ -24,8 +24,9 @@ impl<'a> BlockSum<'a> {
         for &row in block {
             let (random, fixed) = rows.covariates_of(row).split_at(rows.coefficients);
             let first = self.levels.partition_point(|&other| other < rows.levels.of_row[row]);
-            let places = self.values[..own].iter_mut().skip(first).step_by(self.levels.len());
-            places.zip(random).for_each(|(sum, value)| *sum += value);
+            for (covariate, value) in random.iter().enumerate() {
+                self.values[first + covariate * self.levels.len()] += value;
+            }
             self.values[own..].iter_mut().zip(fixed).for_each(|(sum, value)| *sum += value);
         }
     }

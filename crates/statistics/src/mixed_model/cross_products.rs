@@ -117,9 +117,9 @@ fn all_products(rows: &Rows) -> DMatrix<f64> {
     for row in 0..rows.n() {
         let covariates = rows.covariates_of(row);
         let first = rows.levels.of_row[row] * height * height;
-        let columns = by_level.as_mut_slice()[first..].chunks_exact_mut(height);
-        for (i, (column, &factor)) in columns.zip(covariates).enumerate() {
-            add_multiple(&mut column[i..], factor, &covariates[i..]);
+        let products = &mut by_level.as_mut_slice()[first..first + height * height];
+        for (i, &factor) in covariates.iter().enumerate() {
+            add_multiple(&mut products[i * (height + 1)..], factor, &covariates[i..]);
         }
     }
     let mut all = DMatrix::zeros(rows.width(), rows.width());

@@ -38,12 +38,15 @@ impl Rows {
         let effects = triangle.nrows();
         let root = triangle.solve_upper_triangular(&DMatrix::identity(effects, effects));
         let root = root.ok_or(MixedError::Collinear { column: 0 })?;
-        let covariate = |column: usize, row: usize| match column.checked_sub(coefficients) {
-            None => design.random[(row, column)] / sizes[column],
-            Some(fixed) => (0..=fixed).map(|i| design.fixed[(row, i)] * root[(i, fixed)]).sum(),
-        };
+        let mut covariates = DMatrix::zeros(coefficients + effects, n);
+        for (covariate, size) in sizes.iter().enumerate() {
+            add_column(&mut covariates, covariate, size.recip(), &design.random, covariate);
+        }
+        for (i, fixed) in (0..effects).flat_map(|fixed| (0..=fixed).map(move |i| (i, fixed))) {
+            add_column(&mut covariates, coefficients + fixed, root[(i, fixed)], &design.fixed, i);
+        }
         Ok(Self {
-            covariates: DMatrix::from_fn(coefficients + effects, n, covariate),
+            covariates,
             blocks: Labels::new(&design.blocks),
             levels,
             coefficients,
@@ -98,6 +101,11 @@ impl Rows {
             (0..self.coefficients).map(move |covariate| covariate * self.levels.count + level);
         random.chain(self.all_coefficients()..self.width())
     }
+}
+
+/// Adds a multiple of a column of `from` to a row of `to`.
+fn add_column(to: &mut DMatrix<f64>, row: usize, factor: f64, from: &DMatrix<f64>, column: usize) {
+    to.row_mut(row).iter_mut().zip(&from.column(column)).for_each(|(to, x)| *to += factor * x);
 }
 
 /// R of the fixed covariates X = QR.
