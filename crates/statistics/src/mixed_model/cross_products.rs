@@ -138,13 +138,14 @@ fn add_multiple(places: &mut [f64], factor: f64, values: &[f64]) {
     places.iter_mut().zip(values).for_each(|(place, value)| *place += factor * value);
 }
 
-/// Adds the outer product of a sparse vector with itself, `columns` rising; only the lower half is kept.
+/// Adds the outer product of a sparse vector with itself; only the lower half is kept.
 fn add_square(sum: &mut DMatrix<f64>, columns: &[usize], values: &[f64]) {
     let height = sum.nrows();
+    let sum = sum.as_mut_slice();
     for (place, (&column, &factor)) in columns.iter().zip(values).enumerate() {
-        let below = &mut sum.as_mut_slice()[column * height..][..height];
         for (&row, &value) in columns[place..].iter().zip(&values[place..]) {
-            below[row] += factor * value;
+            // Levels come in any order; to sort them would cost more.
+            sum[row.min(column) * height + row.max(column)] += factor * value;
         }
     }
 }

@@ -61,7 +61,9 @@ impl<'a> Equations<'a> {
         let mut matrix = scaled(matrix.resize(width, width, 0.0), &scale);
         (0..own).for_each(|i| matrix[(i, i)] += 1.0);
         let inverse = SymmetricInverse::of(matrix.as_view())?;
-        let solution = &inverse.matrix * &right;
+        let rough = &inverse.matrix * &right;
+        // A variance far beyond the residual one leaves the inverse few digits; the solution gets them back.
+        let solution = &rough + &inverse.matrix * (&right - matrix * &rough);
         Some(Self {
             ratios,
             products,

@@ -72,7 +72,10 @@ pub enum MixedError {
     )]
     Confounded,
     /// The optimum was not reached.
-    #[error("no optimum after {steps} steps; check the response for values of another size")]
+    #[error(
+        "no optimum after {steps} steps; take more rows for as many coefficients, or check the response for values \
+         of another size"
+    )]
     NotConverged {
         /// Steps taken.
         steps: usize,

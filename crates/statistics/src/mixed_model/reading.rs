@@ -96,7 +96,7 @@ impl<'a> Reading<'a> {
     /// standard error follows how large it is.
     fn variance(&self, j: usize, groups: usize) -> Result<Estimate, MixedError> {
         let Optimum { equations, .. } = self.optimum;
-        let ratio = if self.optimum.is_zero(j) { 0.0 } else { equations.ratios[j] };
+        let ratio = equations.ratios[j];
         let unit = self.residual_variance
             / j.checked_sub(1).map_or(1.0, |j| equations.rows.sizes[j].powi(2));
         let mut slopes = DVector::zeros(self.covariance.nrows());

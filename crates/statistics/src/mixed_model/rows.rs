@@ -1,6 +1,6 @@
 //! The design's rows as they are summed: scaled covariates, fixed ones orthonormal.
 
-use nalgebra::{DMatrix, DVector};
+use nalgebra::{DMatrix, DVector, DVectorView};
 
 use super::labels::Labels;
 use super::{MixedDesign, MixedError, MixedModel};
@@ -9,6 +9,8 @@ use super::{MixedDesign, MixedError, MixedModel};
 /// orthonormal, which need only hold nearly.
 pub struct Rows {
     pub covariates: DMatrix<f64>,
+    /// The fixed covariates once more, a column for each.
+    orthonormal: DMatrix<f64>,
     pub blocks: Labels,
     pub levels: Labels,
     /// Number of random covariates.
@@ -40,13 +42,15 @@ impl Rows {
         let root = root.ok_or(MixedError::Collinear { column: 0 })?;
         let mut covariates = DMatrix::zeros(coefficients + effects, n);
         for (covariate, size) in sizes.iter().enumerate() {
-            add_column(&mut covariates, covariate, size.recip(), &design.random, covariate);
+            put_column(&mut covariates, covariate, size.recip(), &design.random, covariate);
         }
-        for (i, fixed) in (0..effects).flat_map(|fixed| (0..=fixed).map(move |i| (i, fixed))) {
-            add_column(&mut covariates, coefficients + fixed, root[(i, fixed)], &design.fixed, i);
+        let orthonormal = &design.fixed * &root;
+        for effect in 0..effects {
+            put_column(&mut covariates, coefficients + effect, 1.0, &orthonormal, effect);
         }
         Ok(Self {
             covariates,
+            orthonormal,
             blocks: Labels::new(&design.blocks),
             levels,
             coefficients,
@@ -76,16 +80,9 @@ impl Rows {
     }
 
     /// Effects of the orthonormal covariates by least squares, and what they leave of `response`.
-    pub fn least_squares(&self, response: &[f64]) -> (DVector<f64>, Vec<f64>) {
-        let fixed = |row: usize| &self.covariates_of(row)[self.coefficients..];
-        let mut effects = DVector::zeros(self.effects());
-        for (row, value) in response.iter().enumerate() {
-            effects.iter_mut().zip(fixed(row)).for_each(|(effect, x)| *effect += value * x);
-        }
-        let left = |(row, value): (usize, &f64)| {
-            value - effects.iter().zip(fixed(row)).map(|(effect, x)| effect * x).sum::<f64>()
-        };
-        let left = response.iter().enumerate().map(left).collect();
+    pub fn least_squares(&self, response: DVectorView<f64>) -> (DVector<f64>, DVector<f64>) {
+        let effects = self.orthonormal.tr_mul(&response);
+        let left = response - &self.orthonormal * &effects;
         (effects, left)
     }
 
@@ -103,9 +100,9 @@ impl Rows {
     }
 }
 
-/// Adds a multiple of a column of `from` to a row of `to`.
-fn add_column(to: &mut DMatrix<f64>, row: usize, factor: f64, from: &DMatrix<f64>, column: usize) {
-    to.row_mut(row).iter_mut().zip(&from.column(column)).for_each(|(to, x)| *to += factor * x);
+/// Puts a multiple of a column of `from` into a row of `to`.
+fn put_column(to: &mut DMatrix<f64>, row: usize, factor: f64, from: &DMatrix<f64>, column: usize) {
+    to.row_mut(row).iter_mut().zip(&from.column(column)).for_each(|(to, x)| *to = factor * x);
 }
 
 /// R of the fixed covariates X = QR.

@@ -20,8 +20,8 @@ pub struct Search<'a> {
     rows: &'a Rows,
     /// 1/mⱼ.
     offsets: DVector<f64>,
-    /// yᵀPy below which rounding alone is left.
-    least: f64,
+    /// The squares of the response.
+    total: f64,
 }
 
 /// Where the search ended.
@@ -35,16 +35,18 @@ pub struct Optimum<'a> {
 const MOST_STEPS: usize = 100;
 const MOST_HALVINGS: usize = 30;
 /// The search ends where Newton's step promises less than this of the deviance.
-const NEGLIGIBLE: f64 = 1e-11;
+const NEGLIGIBLE: f64 = 1e-10;
 /// A ratio less than this share of 1/m is zero.
 const ZERO: f64 = 1e-8;
-/// What stands for zero in the formulas, which divide by λ: it costs 1e-12 of the deviance for each group.
-const NOUGHT: f64 = 1e-12;
-/// A sum of squares below this share of the response's own is left by rounding.
-const EXACT: f64 = 1e-24;
+/// What stands for zero while its slope is wanted, which is a difference over λ: small enough to be zero, large enough to leave
+/// half the digits.
+const NOUGHT: f64 = 1e-9;
+/// A sum of squares below this share of the response's own has too few digits left.
+const EXACT: f64 = 1e-10;
 /// The longest step in any κ.
 const LONGEST: f64 = 3.0;
-/// Deviances closer than this share of themselves differ by rounding alone.
+/// Deviances closer than this share of themselves, and of what their sum of squares was the difference of, differ by rounding
+/// alone.
 const ROUNDING: f64 = 1e-13;
 
 impl<'a> Search<'a> {
@@ -54,8 +56,8 @@ impl<'a> Search<'a> {
         let mut offsets = DVector::from_element(1 + rows.coefficients, share(rows.levels.count));
         offsets[0] = share(rows.blocks.count);
         let sums = products.by_size.iter().map(|blocks| blocks.sums[(width, width)] / blocks.size);
-        let least = EXACT * (products.within[(width, width)] + sums.sum::<f64>());
-        Self { products, rows, offsets, least }
+        let total = products.within[(width, width)] + sums.sum::<f64>();
+        Self { products, rows, offsets, total }
     }
 
     /// The optimum, from where all variances are equal.
@@ -65,6 +67,7 @@ impl<'a> Search<'a> {
             let derivatives = Derivatives::of(&equations);
             let step = self.step(&equations, &derivatives)?;
             if step.promise < NEGLIGIBLE {
+                let equations = self.equations(self.exact(&equations.ratios))?;
                 return Ok(Optimum { equations, derivatives, offsets: self.offsets });
             }
             equations = self.downhill(&equations, &step)?;
@@ -74,14 +77,14 @@ impl<'a> Search<'a> {
 
     fn equations(&self, ratios: DVector<f64>) -> Result<Equations<'a>, MixedError> {
         let equations = Equations::solve(ratios, self.products, self.rows);
-        equations.filter(|it| it.sum_of_squares > self.least).ok_or(MixedError::NoScatter)
+        equations.filter(|it| it.sum_of_squares > EXACT * self.total).ok_or(MixedError::NoScatter)
     }
 
     /// Newton's step in κ from where `equations` stand.
     fn step(&self, equations: &Equations, derivatives: &Derivatives) -> Result<Step, MixedError> {
         let kappa = &equations.ratios + &self.offsets;
         let slopes = derivatives.slopes(equations);
-        let held = |j: usize| slopes[j] >= 0.0 && equations.ratios[j] < ZERO * self.offsets[j];
+        let held = |j: usize| slopes[j] >= 0.0 && self.is_zero(j, equations.ratios[j]);
         let free: Vec<_> = (0..kappa.len()).filter(|&j| !held(j)).collect();
         let inward = |curvature: DMatrix<f64>| {
             let both = curvature.component_mul(&(&kappa * kappa.transpose()));
@@ -100,7 +103,8 @@ impl<'a> Search<'a> {
 
     /// The first of the whole step, half of it, a quarter, … that lowers the deviance.
     fn downhill(&self, here: &Equations, step: &Step) -> Result<Equations<'a>, MixedError> {
-        let ceiling = here.deviance() + ROUNDING * here.deviance().abs();
+        let lost = here.freedom() * self.total / here.sum_of_squares;
+        let ceiling = here.deviance() + ROUNDING * (here.deviance().abs() + lost);
         let mut change = step.kappa.clone();
         for _ in 0..MOST_HALVINGS {
             let ratio =
@@ -116,8 +120,17 @@ impl<'a> Search<'a> {
 
     /// λⱼ from λⱼ + 1/mⱼ, not below what stands for zero.
     fn ratio(&self, j: usize, sum: f64) -> f64 {
-        let (ratio, offset) = (sum - self.offsets[j], self.offsets[j]);
-        if ratio < ZERO * offset { NOUGHT * offset } else { ratio }
+        let ratio = sum - self.offsets[j];
+        if self.is_zero(j, ratio) { NOUGHT * self.offsets[j] } else { ratio }
+    }
+
+    /// The ratios with zero in place of what stood for it.
+    fn exact(&self, ratios: &DVector<f64>) -> DVector<f64> {
+        ratios.map_with_location(|j, _, ratio| if self.is_zero(j, ratio) { 0.0 } else { ratio })
+    }
+
+    fn is_zero(&self, j: usize, ratio: f64) -> bool {
+        ratio < ZERO * self.offsets[j]
     }
 }
 
@@ -131,10 +144,5 @@ impl Optimum<'_> {
     /// λⱼ + 1/mⱼ.
     pub fn sum(&self, j: usize) -> f64 {
         self.equations.ratios[j] + self.offsets[j]
-    }
-
-    /// Whether λⱼ is zero.
-    pub fn is_zero(&self, j: usize) -> bool {
-        self.equations.ratios[j] < ZERO * self.offsets[j]
     }
 }
