@@ -88,14 +88,20 @@ impl Derivatives {
         self.form_products[(0, 0)] -= seen.dot(&answer);
         let product = inverse * scaled(between.resize(width, width, 0.0), &equations.scale);
         self.trace_products[(0, 0)] += product.dot(&product.transpose());
-        let diagonal = product.component_mul(inverse).column_sum();
         let (own, effects) = (rows.all_coefficients(), rows.effects());
         self.covariances.push(product.rows(own, effects) * inverse.columns(own, effects));
+        self.add_across(equations, &product, &answer);
+    }
+
+    /// What blocks and coefficients have in common; `product` is C⁻¹ S N S, `answer` the same product with the residual.
+    fn add_across(&mut self, equations: &Equations, product: &DMatrix<f64>, answer: &DVector<f64>) {
+        let levels = equations.rows.levels.count;
+        let diagonal = product.component_mul(&equations.inverse).column_sum();
         for (j, ratio) in equations.ratios.iter().enumerate().skip(1) {
-            let (first, levels) = ((j - 1) * rows.levels.count, rows.levels.count);
+            let first = (j - 1) * levels;
+            let solution = equations.solution.rows(first, levels);
             let trace = diagonal.rows(first, levels).sum() / ratio;
-            let form =
-                answer.rows(first, levels).dot(&equations.solution.rows(first, levels)) / ratio;
+            let form = answer.rows(first, levels).dot(&solution) / ratio;
             (self.trace_products[(0, j)], self.trace_products[(j, 0)]) = (trace, trace);
             (self.form_products[(0, j)], self.form_products[(j, 0)]) = (form, form);
         }

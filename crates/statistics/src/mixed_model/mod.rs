@@ -34,16 +34,17 @@ use crate::{Level, Sample};
 /// The blocks are taken out in closed form and the rows are summed once, so that a fit costs as much for a million rows as for
 /// a thousand once they are summed; of the levels' coefficients there may be [`MOST_COEFFICIENTS`](Self::MOST_COEFFICIENTS).
 ///
-/// The log-likelihood is good to about 1e-15 of itself, times the variance of the response in units of σ²; from ten powers of ten
-/// on, the model counts as fitting exactly.
+/// The residual variance is good to about 1e-15 of itself times the variance of the response in units of σ²; where that is 1e10,
+/// the model counts as fitting exactly.
 ///
 /// # Formula
 /// β and the variances, none below zero, maximise
 /// ```text
 /// −2 ln L = ln det Σ + ln det XᵀΣ⁻¹X + (y − Xβ)ᵀΣ⁻¹(y − Xβ) + (n − p) ln 2π        Σ = Var y
 /// ```
-/// Standard errors of β are those of (XᵀΣ⁻¹X)⁻¹; intervals of β are Student's, those of variances chi-squared, both with
-/// Satterthwaite's degrees of freedom from the expected information.
+/// Standard errors of β are those of (XᵀΣ⁻¹X)⁻¹, those of variances come from the expected information. Intervals of β are
+/// Student's with Satterthwaite's degrees of freedom, those of variances chi-squared with groups less one: approximate, a little
+/// wide near zero.
 ///
 /// # Example
 /// ```
