@@ -30,13 +30,14 @@
 //! | [`MeanDirection`]: direction, resultant length | Mardia and Jupp 2000 | turtle directions |
 //! | [`HarmonicFit`]: constant and harmonics, covariance | least squares by QR | discrete Fourier transform; coverage by simulation |
 //! | [`share`]: share of cases that go together in groups | Wilson 1927 at Kish's effective number | Newcombe 1998; coverage by simulation |
+//! | [`MixedModel`]: fixed effects, variances of blocks, of levels' coefficients and of the rest | restricted likelihood, Patterson and Thompson 1971 | Dyestuff, Pastes, sleepstudy; lme4; dense matrices; coverage by simulation |
 //! | [`probability_within_circle`] and its quick form | Di Donato and Jarnagin 1961; trapezoidal rule | Harter 1960; noncentral χ²; 34 digits |
 //! | [`distributions::normal`] | `erfc` by `libm` | table; 50 digits |
 //! | [`distributions::ChiSquared`] | incomplete gamma function by `statrs` | table; 50 digits |
 //! | [`distributions::StudentT`] | incomplete beta function by `statrs`; Hill 1970 | table; 50 digits |
 //! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 50 digits |
 //!
-//! Numbers come in through [`Sample`] and [`PlanarSample`], which refuse what cannot be computed with; what comes out is an
+//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with; what comes out is an
 //! [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths are in whatever unit went in.
 //! The crate reads no file, no clock and no randomness.
 
@@ -49,6 +50,7 @@ mod harmonic_fit;
 mod interval;
 mod level;
 mod mean_direction;
+mod mixed_model;
 mod planar_sample;
 mod pooled_spread;
 mod sample;
@@ -60,6 +62,7 @@ pub use harmonic_fit::{HarmonicError, HarmonicFit};
 pub use interval::Interval;
 pub use level::{Level, LevelError};
 pub use mean_direction::MeanDirection;
+pub use mixed_model::{MixedDesign, MixedError, MixedFit, MixedModel};
 pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};

@@ -1,12 +1,12 @@
 //! What cannot be computed with is refused with a typed error, or has a stated answer.
 
-use nalgebra::{Matrix2, Vector2};
+use nalgebra::{DMatrix, Matrix2, Vector2};
 use quarterturn_statistics::distributions::{
     ChiSquared, DistributionError, NoncentralChiSquared, StudentT,
 };
 use quarterturn_statistics::{
-    HarmonicError, HarmonicFit, Level, MeanDirection, PlanarSample, PooledSpread, Sample,
-    SampleError, SpreadError, probability_within_circle,
+    HarmonicError, HarmonicFit, Level, MeanDirection, MixedDesign, MixedError, MixedModel,
+    PlanarSample, PooledSpread, Sample, SampleError, SpreadError, probability_within_circle,
 };
 
 #[test]
@@ -89,6 +89,74 @@ fn harmonics() {
     assert!(HarmonicFit::new(&two, &two, usize::MAX).is_err());
     let far = Sample::new(vec![1e70, -1e70, 3.0]).unwrap();
     assert!(MeanDirection::of(&far).resultant_length <= 1.0);
+}
+
+/// Twelve rows in four blocks and three levels, one of everything.
+fn mixed_design() -> MixedDesign {
+    MixedDesign {
+        fixed: DMatrix::from_element(12, 1, 1.0),
+        blocks: (0..12).map(|row| row / 3).collect(),
+        levels: (0..12).map(|row| row % 3).collect(),
+        random: DMatrix::from_fn(12, 1, |row, _| (row * row % 5) as f64),
+    }
+}
+
+#[test]
+fn designs_of_mixed_models() {
+    let refusal = |change: &dyn Fn(&mut MixedDesign)| {
+        let mut design = mixed_design();
+        change(&mut design);
+        MixedModel::new(&design).map(drop).unwrap_err()
+    };
+    let short = refusal(&|design| design.blocks.truncate(11));
+    assert_eq!(short, MixedError::CountsDiffer { rows: 12, what: "blocks", found: 11 });
+    assert_eq!(
+        short.to_string(),
+        "12 rows of fixed covariates, but 11 of blocks; each row needs one"
+    );
+    let none = refusal(&|design| design.fixed = DMatrix::zeros(12, 0));
+    assert_eq!(none, MixedError::TooFewRows { rows: 12, effects: 0 });
+    let nan = refusal(&|design| design.random[3] = f64::NAN);
+    assert!(nan.to_string().starts_with("random covariates: observation 4 is NaN"), "{nan}");
+    let twice = refusal(&|design| design.fixed = DMatrix::from_fn(12, 2, |_, c| 1.0 + c as f64));
+    assert_eq!(twice, MixedError::Collinear { column: 1 });
+    assert_eq!(
+        twice.to_string(),
+        "fixed covariate 2 follows from the ones before it; leave it out"
+    );
+    let zero = refusal(&|design| design.random.fill(0.0));
+    assert_eq!(zero, MixedError::Absent { column: 0 });
+    let many = refusal(&|design| {
+        *design = MixedDesign {
+            fixed: DMatrix::from_element(3000, 1, 1.0),
+            blocks: vec![7; 3000],
+            levels: (0..3000).collect(),
+            random: DMatrix::from_element(3000, 1, 1.0),
+        }
+    });
+    assert_eq!(many, MixedError::TooManyLevels { levels: 3000, coefficients: 1 });
+    assert!(many.to_string().ends_with("make the larger factor the blocks"), "{many}");
+}
+
+#[test]
+fn responses_of_mixed_models() {
+    let refusal = |design: MixedDesign, response: &dyn Fn(usize) -> f64, rows: usize| {
+        let response = Sample::new((0..rows).map(response).collect()).unwrap();
+        MixedModel::new(&design).unwrap().fit(&response, Level::P90).map(drop).unwrap_err()
+    };
+    let wiggle = |row: usize| (row * 7 % 12) as f64;
+    let short = refusal(mixed_design(), &wiggle, 11);
+    assert_eq!(short, MixedError::CountsDiffer { rows: 12, what: "responses", found: 11 });
+    for exact in [&(|_| 7.3) as &dyn Fn(usize) -> f64, &|row| (row / 3) as f64] {
+        assert_eq!(refusal(mixed_design(), exact, 12), MixedError::NoScatter);
+    }
+    let alone = MixedDesign { blocks: (0..12).collect(), ..mixed_design() };
+    assert_eq!(refusal(alone, &wiggle, 12), MixedError::Confounded);
+    let random = DMatrix::from_fn(12, 2, |row, _| (row * row % 5) as f64);
+    let twice = MixedDesign { random, ..mixed_design() };
+    assert_eq!(refusal(twice, &wiggle, 12), MixedError::Confounded);
+    let hint = "group more rows together or leave a random covariate out";
+    assert!(MixedError::Confounded.to_string().ends_with(hint));
 }
 
 /// Outside its contract the probability of a circle may be anything but a hang or a panic.

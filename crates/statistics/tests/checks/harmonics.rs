@@ -8,7 +8,7 @@ use rand_distr::{Distribution, StandardNormal};
 use rand_pcg::Pcg64;
 
 use crate::fixture::Fixture;
-use crate::tolerance::{ALGEBRA, STANDARD_ERRORS, TEN_DECIMALS, assert_close};
+use crate::tolerance::{ALGEBRA, STANDARD_ERRORS, SUM_OF_TENS, TEN_DECIMALS, assert_close};
 
 fn sample(values: impl IntoIterator<Item = f64>) -> Sample {
     Sample::new(values.into_iter().collect()).unwrap()
@@ -48,6 +48,32 @@ fn eight_angles_are_a_fourier_transform() {
     assert_eq!(fit.degrees_of_freedom(), 1);
     // Nothing is left for the fourth harmonic, so that the fit goes through the values.
     assert_close(fit.value_at(0.0), 3.1, ALGEBRA);
+}
+
+// Source: numpy 2.4.6 fft, fixtures/statistics/make_fourier.py.
+#[test]
+fn evenly_spaced_angles_are_a_fourier_transform() {
+    let lines = Fixture::read("fourier.csv").rows;
+    let mut checked = 0;
+    for series in lines.chunk_by(|a, b| a[0] == b[0]) {
+        let column = |line: &str, column: usize| -> Vec<f64> {
+            let lines = series.iter().filter(|row| row[1] == line);
+            lines.map(|row| row[column].parse().unwrap()).collect()
+        };
+        let angles = sample(column("value", 3).into_iter().map(f64::to_radians));
+        let [cosines, sines] = [3, 4].map(|part| column("harmonic", part));
+        let fit = HarmonicFit::new(&angles, &sample(column("value", 4)), cosines.len() - 1);
+        let fit = fit.unwrap();
+        assert_close(fit.coefficients()[0], cosines[0], SUM_OF_TENS);
+        for (pair, (cosine, sine)) in
+            fit.coefficients()[1..].chunks(2).zip(cosines.iter().zip(&sines).skip(1))
+        {
+            assert_close(pair[0], *cosine, SUM_OF_TENS);
+            assert_close(pair[1], *sine, SUM_OF_TENS);
+            checked += 1;
+        }
+    }
+    assert_eq!(checked, 1 + 2 + 3 + 5 + 17);
 }
 
 #[test]
