@@ -3,7 +3,7 @@
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
-use crate::{Miss, ShaftName, ShaftState, Verdict};
+use crate::{Hint, Miss, ShaftName, ShaftState, Verdict};
 
 /// Everything that can be said from a history.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,6 +18,8 @@ pub struct Advice {
     pub archer: ArcherReport,
     /// Advice to stop for tonight.
     pub pause: Option<Pause>,
+    /// What should be looked at, what is surest first; nothing above was changed for it.
+    pub hints: Vec<Hint>,
 }
 
 /// What to do now.

@@ -33,6 +33,7 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
         bow,
         archer: archer_group(&assessment.seen),
         pause: pause(history, &assessment.seen, policy),
+        hints: assessment.hints(),
     }
 }
 

@@ -1,10 +1,11 @@
 //! Everything that a history tells at given scales.
 
+use crate::hints::hints;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
 use crate::roster::{Roster, Standing};
-use crate::{History, Policy, Scales};
+use crate::{Hint, History, Policy, Scales};
 
 /// A history, what is read from it, and what follows for the unknowns.
 pub struct Assessment<'a> {
@@ -42,6 +43,11 @@ impl<'a> Assessment<'a> {
             leans_are_read: self.leans_are_read(),
             seed: self.history.events.len() as u64,
         }
+    }
+
+    /// What it makes one suspect.
+    pub fn hints(&self) -> Vec<Hint> {
+        hints(self.history, &self.seen, &self.learned)
     }
 
     /// Whether most bare shots came with a lean; before the first shot it is hoped for.

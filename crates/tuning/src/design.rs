@@ -100,6 +100,16 @@ pub fn bare_lean(
     lean
 }
 
+/// What the lean of a bare shaft differs from the relation to its hits.
+pub fn lean_discrepancy(layout: &Layout, life: usize, mark_rad: f64) -> Planar {
+    let mut lean = Planar::default();
+    let own = layout.life(life);
+    add(&mut lean, own + shaft::CENTRE_LEAN, 1.0, 0.0);
+    add(&mut lean, own + shaft::TURNING_LEAN, 1.0, -mark_rad);
+    add(&mut lean, own + shaft::STIFF_LEAN, 1.0, -2.0 * mark_rad);
+    lean
+}
+
 /// What one reference differs from the others, in its hit.
 pub fn reference_hit(layout: &Layout, life: usize) -> Planar {
     single(layout.life(life))

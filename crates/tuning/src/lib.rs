@@ -55,6 +55,7 @@ mod bow_first;
 mod design;
 mod end;
 mod event;
+mod hints;
 mod history;
 mod judge;
 mod known_height;
@@ -93,6 +94,7 @@ pub use advice::{
 pub use advise::advise;
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};
+pub use hints::{Hint, Whereabouts};
 pub use history::History;
 pub use known_height::known_height;
 pub use miss::Miss;

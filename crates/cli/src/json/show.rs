@@ -6,6 +6,7 @@ use serde::Serialize;
 
 use super::archer_answer::ArcherAnswer;
 use super::bow_answer::BowAnswer;
+use super::hint_answer::HintAnswer;
 use super::shaft_answer::{PositionAnswer, ShaftAnswer};
 use crate::failure::Failure;
 use crate::opened::Opened;
@@ -27,6 +28,8 @@ struct ShowAnswer<'a> {
     archer: Option<ArcherAnswer>,
     #[serde(skip_serializing_if = "Option::is_none")]
     pause: Option<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    hints: Vec<HintAnswer<'a>>,
 }
 
 #[derive(Serialize)]
@@ -62,6 +65,7 @@ pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
         pause: advice.pause.map(wording::pause),
+        hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })
 }
 

@@ -24,6 +24,7 @@ pub fn next(opened: &Opened, advice: &Advice) -> String {
     blocks.extend(
         advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
     );
+    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
     blocks.push(what_then(opened, &advice.step));
     blocks.join("\n\n") + "\n"
 }

@@ -25,6 +25,7 @@ pub fn show(opened: &Opened, advice: &Advice) -> String {
     blocks.extend(
         advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
     );
+    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
 }

@@ -3,6 +3,7 @@
 mod cautions;
 mod clock;
 mod count;
+mod hint;
 mod list;
 mod paragraph;
 mod pause;
@@ -20,6 +21,7 @@ mod why;
 pub use cautions::BEFORE_THE_FIRST_BARE_SHOT;
 pub use clock::{instruction, mark, turn};
 pub use count::count;
+pub use hint::{hint, hint_kind};
 pub use list::{all, either};
 pub use paragraph::paragraph;
 pub use pause::pause;
