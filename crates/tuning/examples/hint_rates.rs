@@ -138,7 +138,6 @@ fn play(world: World, plan: Plan, seed: u64) -> Shown {
         match advice.pause {
             None => {}
             Some(Pause::EnoughShots { .. }) => evening += 1,
-            #[expect(unreachable_patterns, reason = "more pauses to come")]
             Some(other) => {
                 shown.pauses.push(format!("{other:?}"));
                 evening += 1;

@@ -165,11 +165,29 @@ pub struct Spread {
 }
 
 /// Why to stop for tonight.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Pause {
     /// As many bare shots as one evening bears.
     EnoughShots {
         /// Bare shots of this evening.
         bare_shots: usize,
+    },
+    /// The archer's last shots of this evening spread wider than his first.
+    Tiring {
+        /// How many times as widely, far shots weighed less.
+        wider: f64,
+        /// How many of the first counted shots.
+        first: usize,
+        /// How many of the last.
+        last: usize,
+    },
+    /// The reference went elsewhere in the last half of the evening's ends than in the first.
+    Drifting {
+        /// From where it hit in the first half to where it hit in the last.
+        moved: Offset,
+        /// How many ends the first half has.
+        first: usize,
+        /// How many ends the last half has.
+        last: usize,
     },
 }

@@ -2,6 +2,7 @@
 
 use crate::archer_group::archer_group;
 use crate::assessment::Assessment;
+use crate::hints::hints;
 use crate::judge::{Candidate, Judge};
 use crate::leave::{Leave, last_leave};
 use crate::pause::pause;
@@ -14,6 +15,7 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
     let judge = assessment.judge(policy);
     let candidates = judge.candidates();
     let bow = judge.bow_report(&candidates);
+    let evidence = assessment.evidence();
     let leave = last_leave(history);
     let judged: Vec<_> = candidates
         .into_iter()
@@ -32,8 +34,8 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
         step,
         bow,
         archer: archer_group(&assessment.seen),
-        pause: pause(history, &assessment.seen, policy),
-        hints: assessment.hints(),
+        pause: pause(history, &evidence, policy),
+        hints: hints(history, &evidence),
     }
 }
 

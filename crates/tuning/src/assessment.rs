@@ -1,11 +1,11 @@
 //! Everything that a history tells at given scales.
 
-use crate::hints::hints;
+use crate::evidence::Evidence;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
 use crate::roster::{Roster, Standing};
-use crate::{Hint, History, Policy, Scales};
+use crate::{History, Policy, Scales};
 
 /// A history, what is read from it, and what follows for the unknowns.
 pub struct Assessment<'a> {
@@ -45,9 +45,9 @@ impl<'a> Assessment<'a> {
         }
     }
 
-    /// What it makes one suspect.
-    pub fn hints(&self) -> Vec<Hint> {
-        hints(self.history, &self.seen, &self.learned)
+    /// What is known of every shot from all the others.
+    pub fn evidence(&self) -> Evidence<'_> {
+        Evidence::of(&self.seen, &self.learned)
     }
 
     /// Whether most bare shots came with a lean; before the first shot it is hoped for.

@@ -55,6 +55,7 @@ mod bow_first;
 mod design;
 mod end;
 mod event;
+mod evidence;
 mod hints;
 mod history;
 mod judge;

@@ -43,7 +43,7 @@ pub fn next(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         shots: shots.iter().map(Planned::from).collect(),
         shafts: advice.shafts.iter().map(|report| ShaftAnswer::new(report, ruler)).collect(),
         bow: BowAnswer::from(&advice.bow),
-        pause: advice.pause.map(wording::pause),
+        pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })
 }

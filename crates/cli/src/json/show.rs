@@ -64,7 +64,7 @@ pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         shafts: advice.shafts.iter().map(|report| ShaftShown::new(report, ruler)).collect(),
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
-        pause: advice.pause.map(wording::pause),
+        pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })
 }

@@ -22,7 +22,9 @@ pub fn next(opened: &Opened, advice: &Advice) -> String {
         Step::Finished(_) => {}
     }
     blocks.extend(
-        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+        advice.pause.map(|pause| {
+            paragraph("Pause: ", &format!("{}.", wording::pause(pause, opened.ruler())))
+        }),
     );
     blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
     blocks.push(what_then(opened, &advice.step));

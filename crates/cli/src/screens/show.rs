@@ -23,7 +23,9 @@ pub fn show(opened: &Opened, advice: &Advice) -> String {
         paragraph("", &archer(advice, ruler)),
     ];
     blocks.extend(
-        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+        advice
+            .pause
+            .map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause, ruler)))),
     );
     blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
     blocks.push(format!("Then: {}", command("next", &opened.path)));

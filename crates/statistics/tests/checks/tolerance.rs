@@ -22,6 +22,9 @@ pub const FLAT_CIRCLE: f64 = 1e-9;
 /// Absolute: what the quick probability of a circle promises.
 pub const QUICK_CIRCLE: f64 = 1e-4;
 
+/// Absolute: half a unit of the last digit of a value printed with three decimals.
+pub const THREE_DECIMALS: f64 = 5e-4;
+
 /// Relative: sums of a few dozen terms, each rounded a few times.
 pub const ALGEBRA: f64 = 1e-12;
 /// Relative: numbers of fifteen digits whose decimals no double holds, the mean a million times the spread.

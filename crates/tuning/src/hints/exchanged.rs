@@ -1,9 +1,9 @@
 //! Two shafts whose numbers were exchanged in one end.
 
-use super::evidence::Evidence;
 use super::hint::{Hint, Whereabouts};
 use super::left_out::LeftOut;
 use super::suspicion::Suspicion;
+use crate::evidence::Evidence;
 
 /// In one end of so many two numbers are exchanged (common practice, from memory).
 const ENDS_FOR_AN_EXCHANGE: f64 = 50.0;

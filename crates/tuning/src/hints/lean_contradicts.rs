@@ -4,9 +4,9 @@ use nalgebra::{Matrix2, Vector2};
 use quarterturn_geometry::Lean;
 use quarterturn_statistics::distributions::ChiSquared;
 
-use super::evidence::{Evidence, Told};
 use super::hint::Hint;
 use crate::design;
+use crate::evidence::{Evidence, Told};
 
 /// A lean so far off is met in one shaft of so many that have nothing.
 const SHAFTS_FOR_A_CHANCE: f64 = 2000.0;

@@ -2,7 +2,7 @@
 
 use nalgebra::{DMatrix, DVector};
 
-use super::evidence::{Evidence, Rows, Told};
+use crate::evidence::{Evidence, Rows, Told};
 use crate::observation::Kind;
 use crate::readings::{Of, Reading};
 

@@ -2,7 +2,6 @@
 //!
 //! Hints only: nothing that is estimated changes for them.
 
-mod evidence;
 mod exchanged;
 mod hint;
 mod journal_ends;
@@ -11,17 +10,16 @@ mod left_out;
 mod suspicion;
 mod turned;
 
-pub use self::evidence::Evidence;
 use self::exchanged::exchanged;
 pub use self::hint::{Hint, Whereabouts};
 use self::journal_ends::journal_ends;
 use self::lean_contradicts::lean_contradicts;
+#[cfg(test)]
+pub use self::left_out::LeftOut;
 use self::suspicion::Suspicion;
 use self::turned::turned;
-#[cfg(test)]
-pub use self::{evidence::Told, left_out::LeftOut};
 use crate::History;
-use crate::learn::Learned;
+use crate::evidence::Evidence;
 use crate::observation::{Kind, Observations};
 
 /// Only so many of the last ends are looked at: what happened earlier nobody remembers.
@@ -33,11 +31,11 @@ const RECENT_ENDS: usize = 6;
 /// For each suspicion the likelihood of the shots it explains, given all other shots and with them as suspected, is
 /// held against their likelihood as they were entered, times how often such a thing happens. It is reported from
 /// odds of 20 to 1 on, and of several that explain the same shot only the surest.
-pub fn hints(history: &History, seen: &Observations, learned: &Learned) -> Vec<Hint> {
+pub fn hints(history: &History, evidence: &Evidence<'_>) -> Vec<Hint> {
+    let seen = evidence.seen;
     let Some(last) = seen.shots.last() else { return Vec::new() };
     let recent = last.end.saturating_sub(RECENT_ENDS - 1);
-    let evidence = Evidence::of(seen, learned);
-    let mut strong = suspicions(&evidence, &journal_ends(history), recent);
+    let mut strong = suspicions(evidence, &journal_ends(history), recent);
     strong.sort_by(|one, other| other.log_odds.total_cmp(&one.log_odds));
     let mut kept: Vec<Suspicion> = Vec::new();
     for suspicion in strong {
@@ -47,7 +45,7 @@ pub fn hints(history: &History, seen: &Observations, learned: &Learned) -> Vec<H
     }
     let of_leans = shots_of_shafts(seen)
         .filter(|shots| shots.last().is_some_and(|&shot| seen.shots[shot].end >= recent))
-        .filter_map(|shots| lean_contradicts(&evidence, &shots));
+        .filter_map(|shots| lean_contradicts(evidence, &shots));
     let of_leans: Vec<_> = of_leans.collect();
     kept.into_iter().map(|suspicion| suspicion.hint).chain(of_leans).collect()
 }

@@ -4,10 +4,10 @@ use std::f64::consts::TAU;
 
 use quarterturn_geometry::Index;
 
-use super::evidence::{Evidence, Told};
 use super::hint::{Hint, Whereabouts};
 use super::left_out::{LeftOut, log_sum};
 use super::suspicion::Suspicion;
+use crate::evidence::{Evidence, Told};
 
 /// In one shot of so many the nock is on upside down, and in as many it has slipped (common practice, from memory).
 const SHOTS_FOR_A_TURN: f64 = 60.0;

@@ -4,7 +4,8 @@ use quarterturn_geometry::{Index, Offset};
 
 use super::journal::{Journal, leaning, name, shot};
 use super::planted::Planted;
-use crate::hints::{Evidence, LeftOut, Told};
+use crate::evidence::{Evidence, Told};
+use crate::hints::LeftOut;
 use crate::learn::{Learned, learn};
 use crate::observation::Observations;
 use crate::readings::ShotWeight;

@@ -41,6 +41,15 @@ pub struct Rows {
     coordinates: Vec<usize>,
 }
 
+/// A weighed sum of squares and the degrees of freedom it has.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Scatter {
+    /// Σ w d², d what was read less what is expected.
+    pub square: f64,
+    /// Σ (1 − w S), S the variance of what is expected.
+    pub degrees_of_freedom: f64,
+}
+
 impl<'a> Evidence<'a> {
     /// Gathers what was learned.
     pub fn of(seen: &'a Observations, learned: &'a Learned) -> Self {
@@ -74,6 +83,20 @@ impl<'a> Evidence<'a> {
                 .filter_map(move |one| one.readings.iter().find(|reading| reading.shot == shot))
         };
         shots.iter().flat_map(|&shot| of(shot)).collect()
+    }
+
+    /// The scatter of a shot's hit: what was read less what is expected, for each axis squared and weighed by how finely
+    /// it counts; and the degrees of freedom that are left of the two.
+    pub fn scatter(&self, shot: usize) -> Scatter {
+        let first = self.end_of[shot];
+        let mut scatter = Scatter::default();
+        for (coordinate, reading) in (first..).zip(self.readings(&[shot])).take(2) {
+            let (row, off) = self.less_end(coordinate, reading.row.clone(), reading.value);
+            let known = self.posterior.variance_of(&row) + 1.0 / self.sums[coordinate].2;
+            scatter.square += off * off * reading.weight;
+            scatter.degrees_of_freedom += 1.0 - known * reading.weight;
+        }
+        scatter
     }
 
     /// The equations of shots, were they as `told`.
@@ -119,7 +142,7 @@ impl<'a> Evidence<'a> {
         design::bare_lean(&self.posterior.layout, life, shot.bow, mark_rad, slope)
     }
 
-    /// Adds two rows, each with the mean of its end: e = (Σ w y − Σ w z·θ) / (p + Σ w) and what of it stays unknown.
+    /// Adds two rows, each with the mean of its end.
     fn add(
         &self,
         planar: &mut Vec<Planar>,
@@ -130,12 +153,19 @@ impl<'a> Evidence<'a> {
     ) {
         let mut axis = 0;
         planar.push(rows.map(|row| {
-            let (of_end, values, weights) = &self.sums[first + axis];
-            let of_end = of_end.clone().scaled(-1.0 / weights);
-            let row = Combination([row.0, of_end.0].concat()).merged();
-            off.push(read[axis] - values / weights - self.posterior.mean_of(&row));
+            let (row, less) = self.less_end(first + axis, row, read[axis]);
+            off.push(less);
             axis += 1;
             row
         }));
+    }
+
+    /// A row with the mean of its end, e = (Σ w y − Σ w z·θ) / (p + Σ w), and what was read less what is expected.
+    fn less_end(&self, coordinate: usize, row: Combination, read: f64) -> (Combination, f64) {
+        let (of_end, values, weights) = &self.sums[coordinate];
+        let of_end = of_end.clone().scaled(-1.0 / weights);
+        let row = Combination([row.0, of_end.0].concat()).merged();
+        let off = read - values / weights - self.posterior.mean_of(&row);
+        (row, off)
     }
 }
