@@ -3,7 +3,7 @@
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
-use crate::{Hint, Miss, ShaftName, ShaftState, Verdict};
+use crate::{Hint, Miss, Response, ShaftName, ShaftState, Verdict};
 
 /// Everything that can be said from a history.
 #[derive(Clone, Debug, PartialEq)]
@@ -125,7 +125,7 @@ pub struct Prediction {
 }
 
 /// What is known of the bow as it stands.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct BowReport {
     /// Where bare shafts as a whole land, from the reference.
     pub offset: Miss,
@@ -137,6 +137,10 @@ pub struct BowReport {
     pub expected_within_if_moved: f64,
     /// How many shafts the two numbers speak of.
     pub shafts: usize,
+    /// What moving the part moved last does, where a move was measured and shots tell of it.
+    pub response: Option<Response>,
+    /// The next move of that part, right and up, where it is known which way it should go.
+    pub proposed_move: Option<Offset>,
 }
 
 impl BowReport {

@@ -25,6 +25,9 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
         })
         .collect();
     let step = next_step(&judge, &judged, &bow, leave);
+    // A part is moved only where the bow is to be moved at all.
+    let proposed_move = bow.proposed_move.filter(|_| step == Step::MoveBow);
+    let bow = BowReport { proposed_move, ..bow };
     let ended = matches!(step, Step::Finished(_));
     let report = |(candidate, verdict): &(Candidate<'_>, Verdict)| {
         judge.report(candidate, closed(*verdict, ended))

@@ -13,7 +13,7 @@ const DOUBTFUL_COARSER: f64 = 3.0;
 const FORGOTTEN_MM: f64 = 60.0;
 
 /// How far bare shafts may move at the target for each millimetre of the bow (common practice: 10 to 50).
-const RESPONSE_MM_PER_MM: f64 = 50.0;
+pub const RESPONSE_MM_PER_MM: f64 = 50.0;
 
 /// One counted shot.
 #[derive(Clone, Debug)]

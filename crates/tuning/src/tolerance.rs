@@ -31,6 +31,9 @@ pub const TAKEN_OUT: f64 = 1e-6;
 /// How often the 90 % regions are asked to cover the truth, sampling included.
 pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
 
+/// The same of some sixty 90 % intervals, four a session.
+pub const COVERAGE_OF_FEW: std::ops::RangeInclusive<f64> = 0.78..=1.0;
+
 /// How far the share inside the tolerance may be from the probability stated, sampling included.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
 

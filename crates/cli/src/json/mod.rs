@@ -7,6 +7,7 @@ mod matrix;
 mod next;
 mod planned;
 mod recorded;
+mod response_answer;
 mod shaft_answer;
 mod show;
 

@@ -106,7 +106,11 @@ fn bow(advice: &Advice, ruler: Ruler) -> String {
         ruler.unit().symbol,
         bow.expected_within_now,
         count(bow.shafts, "shaft")
-    )
+    ) + &bow
+        .response
+        .as_ref()
+        .map(|response| format!(" Measured: {}.", wording::response_seen(response, ruler)))
+        .unwrap_or_default()
 }
 
 fn archer(advice: &Advice, ruler: Ruler) -> String {

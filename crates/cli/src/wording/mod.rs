@@ -1,5 +1,6 @@
 //! What people read: typed values become sentences here and nowhere else.
 
+mod bow_move;
 mod cautions;
 mod clock;
 mod count;
@@ -18,6 +19,7 @@ mod turn_buys;
 mod visible;
 mod why;
 
+pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::BEFORE_THE_FIRST_BARE_SHOT;
 pub use clock::{instruction, mark, turn};
 pub use count::count;

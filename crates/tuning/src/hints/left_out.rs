@@ -59,6 +59,14 @@ impl<'a> LeftOut<'a> {
         log_sum(&telling.collect::<Vec<_>>())
     }
 
+    /// How far the shots lie from what all others say of them, squared and in standard deviations, and in how many
+    /// coordinates: were they as `told`, and none of them one that flies far.
+    pub fn distance_squared(&self, told: &[Told]) -> Option<(f64, usize)> {
+        let (off, known) = self.expected(told);
+        let root = (known + self.noise(|_| false)).cholesky()?;
+        Some((off.dot(&root.solve(&off)), off.len()))
+    }
+
     /// What was read less what is expected, and the covariance of what is expected.
     pub fn expected(&self, told: &[Told]) -> (DVector<f64>, DMatrix<f64>) {
         let other = self.evidence.rows(self.shots, told);

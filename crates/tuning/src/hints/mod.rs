@@ -14,7 +14,6 @@ use self::exchanged::exchanged;
 pub use self::hint::{Hint, Whereabouts};
 use self::journal_ends::journal_ends;
 use self::lean_contradicts::lean_contradicts;
-#[cfg(test)]
 pub use self::left_out::LeftOut;
 use self::suspicion::Suspicion;
 use self::turned::turned;

@@ -12,7 +12,7 @@ const DOZEN: usize = 12;
 const WIDER: f64 = 1.3;
 
 /// ... and that must be met by chance no oftener than this: it is asked after every end.
-const BY_CHANCE: f64 = 0.005;
+const BY_CHANCE: f64 = 0.01;
 
 /// Whether the last dozen counted shots of an evening spread clearly wider than its first dozen.
 ///
