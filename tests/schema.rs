@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
+use crate::{bow, hints};
 
 const FOLDER: &str = "docs/schema";
 
@@ -48,5 +49,13 @@ fn answers() -> Vec<Value> {
         "show J ",
     ];
     answers.extend(rest.map(ask));
+    for journal in [hints::exchanged(), hints::doubtful()] {
+        let ask = |command: &str| journal.run(&format!("{command} {JOURNAL} --json")).json();
+        answers.extend(["next", "show"].map(ask));
+    }
+    answers.extend(
+        ["next", "show"]
+            .map(|command| bow::measured().run(&format!("{command} {JOURNAL} --json")).json()),
+    );
     answers
 }

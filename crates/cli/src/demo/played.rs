@@ -33,7 +33,7 @@ pub fn play(folder: &Path) -> Result<Played, Failure> {
         advice = game.opened.advice();
     }
     game.show("next", &screens::next(&game.opened, &advice));
-    game.show("show", &screens::show(&game.opened, &advice));
+    game.show("show", &screens::show(&game.opened, &advice, &game.opened.doubts()));
     let truth = game.truth(&advice);
     Ok(Played { opened: game.opened, transcript: game.transcript, truth })
 }

@@ -2,6 +2,7 @@
 
 mod archer_answer;
 mod bow_answer;
+mod doubt_answer;
 mod hint_answer;
 mod matrix;
 mod next;

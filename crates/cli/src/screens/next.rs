@@ -93,19 +93,11 @@ fn what_then(opened: &Opened, advice: &Advice) -> String {
 /// "--part rest --move-mm=-0.6,0", as far as it is known.
 fn moved(bow: &BowReport) -> String {
     match (&bow.response, bow.proposed_move) {
-        (Some(response), Some(by)) => format!(
-            "--part {} --move-mm={},{}",
-            response.part.word(),
-            ruler_tenths(by.x_mm),
-            ruler_tenths(by.y_mm)
-        ),
+        (Some(response), Some(by)) => {
+            format!("--part {} --move-mm={},{}", response.part.word(), by.x_mm, by.y_mm)
+        }
         _ => "--part rest --move-mm X,Y".to_owned(),
     }
-}
-
-/// The number without more digits than a ruler shows.
-fn ruler_tenths(mm: f64) -> f64 {
-    (mm * 10.0).round() / 10.0 + 0.0
 }
 
 /// "7 i3 ...": the shot as it will be typed, its mark where that moves.

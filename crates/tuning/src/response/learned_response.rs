@@ -15,8 +15,8 @@ const ONE_LINE: f64 = 0.2;
 /// One step moves the bow no farther than this (common practice).
 const LONGEST_STEP_MM: f64 = 1.6;
 
-/// A move is read off a ruler to this.
-const READ_TO_MM: f64 = 0.1;
+/// A move is read off a ruler to one in so many of a millimetre.
+const PARTS_OF_A_MM: f64 = 10.0;
 
 /// A proposed move goes the right way with at least this many standard deviations: nineteen times in twenty.
 const SURELY: f64 = 1.644_853_626_951_473;
@@ -98,7 +98,8 @@ impl<'a> LearnedResponse<'a> {
         );
         let by = squares.try_inverse()? * Vector2::new(right.dot(&wanted), up.dot(&wanted));
         let by = by * (LONGEST_STEP_MM / by.norm()).min(1.0);
-        let read = by.map(|mm| (mm / READ_TO_MM).round() * READ_TO_MM);
+        // No minus before a zero.
+        let read = by.map(|mm| (mm * PARTS_OF_A_MM).round() / PARTS_OF_A_MM + 0.0);
         (read != Vector2::zeros() && self.surely_helps(read, wanted))
             .then(|| Offset::new(read.x, read.y))
     }

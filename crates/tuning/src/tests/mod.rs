@@ -9,6 +9,7 @@ mod bow;
 mod calibration;
 mod changes;
 mod dense_posterior;
+mod doubts;
 mod hints;
 mod left_out;
 mod next_end;
