@@ -1,6 +1,6 @@
 //! What is known of every shot from all the others.
 
-use nalgebra::{DMatrix, DVector};
+use nalgebra::{DMatrix, DVector, Vector2};
 
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
@@ -99,20 +99,22 @@ impl<'a> Evidence<'a> {
         scatter
     }
 
-    /// The equations of shots, were they as `told`.
+    /// The equations of bare shots, were they as `told`.
     pub fn rows(&self, shots: &[usize], told: &[Told]) -> Rows {
-        let (mut planar, mut coordinates, mut off) = (Vec::new(), Vec::new(), Vec::new());
+        let mut rows = Vec::new();
         for (&at, told) in shots.iter().zip(told) {
-            let shot = &self.seen.shots[at];
-            let first = self.end_of[at];
-            self.add(&mut planar, &mut off, first, self.hit(shot, *told), shot.hit_mm);
-            coordinates.extend([first, first + 1]);
+            let (shot, first) = (&self.seen.shots[at], self.end_of[at]);
+            rows.push((first, self.less_ends(first, self.hit(shot, *told), shot.hit_mm)));
             if let Some(lean_deg) = shot.lean_deg {
-                self.add(&mut planar, &mut off, first + 2, self.lean(shot, *told), lean_deg);
-                coordinates.extend([first + 2, first + 3]);
+                let first = first + 2;
+                rows.push((first, self.less_ends(first, self.lean(shot, *told), lean_deg)));
             }
         }
-        Rows { planar, off: DVector::from_vec(off), coordinates }
+        Rows {
+            off: rows.iter().flat_map(|(_, (_, off))| *off).collect::<Vec<_>>().into(),
+            coordinates: rows.iter().flat_map(|&(first, _)| [first, first + 1]).collect(),
+            planar: rows.into_iter().map(|(_, (planar, _))| planar).collect(),
+        }
     }
 
     /// The covariance of the rows of several, their ends' own means included.
@@ -142,22 +144,11 @@ impl<'a> Evidence<'a> {
         design::bare_lean(&self.posterior.layout, life, shot.bow, mark_rad, slope)
     }
 
-    /// Adds two rows, each with the mean of its end.
-    fn add(
-        &self,
-        planar: &mut Vec<Planar>,
-        off: &mut Vec<f64>,
-        first: usize,
-        rows: Planar,
-        read: nalgebra::Vector2<f64>,
-    ) {
-        let mut axis = 0;
-        planar.push(rows.map(|row| {
-            let (row, less) = self.less_end(first + axis, row, read[axis]);
-            off.push(less);
-            axis += 1;
-            row
-        }));
+    /// Two rows of which the first is of the coordinate `first`, each with the mean of its end.
+    fn less_ends(&self, first: usize, [x, y]: Planar, read: Vector2<f64>) -> (Planar, [f64; 2]) {
+        let (x, off_x) = self.less_end(first, x, read.x);
+        let (y, off_y) = self.less_end(first + 1, y, read.y);
+        ([x, y], [off_x, off_y])
     }
 
     /// A row with the mean of its end, e = (Σ w y − Σ w z·θ) / (p + Σ w), and what was read less what is expected.

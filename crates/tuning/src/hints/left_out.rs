@@ -2,9 +2,8 @@
 
 use nalgebra::{DMatrix, DVector};
 
+use crate::Scales;
 use crate::evidence::{Evidence, Rows, Told};
-use crate::observation::Kind;
-use crate::readings::{Of, Reading};
 
 /// So likely a shot flies far, whoever shoots...
 const FLIES_FAR: f64 = 0.05;
@@ -12,7 +11,7 @@ const FLIES_FAR: f64 = 0.05;
 /// ... and so many times as widely as the others; a shaft that does not repeat scatters about as widely.
 const FARTHER: f64 = 3.0;
 
-/// A few shots, and the posterior without them.
+/// A few bare shots, and the posterior without them.
 ///
 /// # Formula
 /// With S the covariance of z·θ + e for what was read of the shots, R that of its noise, d what was read less what is
@@ -26,6 +25,7 @@ pub struct LeftOut<'a> {
     evidence: &'a Evidence<'a>,
     shots: &'a [usize],
     own: Rows,
+    noise: Vec<Noise>,
     /// (R − S)⁻¹.
     taken_out: DMatrix<f64>,
 }
@@ -40,7 +40,8 @@ impl<'a> LeftOut<'a> {
         let known = evidence.covariance([&own, &own]).view((0, 0), (n, n)).into_owned();
         let noise = DVector::from_iterator(n, noise);
         let taken_out = (DMatrix::from_diagonal(&noise) - known).try_inverse()?;
-        Some(Self { evidence, shots, own, taken_out })
+        let noise = shots.iter().enumerate().flat_map(|one| Noise::of(evidence, one)).collect();
+        Some(Self { evidence, shots, own, noise, taken_out })
     }
 
     /// ln p(what was read | all other shots), were the shots as `told`.
@@ -86,37 +87,39 @@ impl<'a> LeftOut<'a> {
         self.shots.iter().map(|shot| FLIES_FAR + (1.0 - FLIES_FAR) * loose(shot)).collect()
     }
 
+    /// The covariance of the noise, where some of the shots fly far.
     fn noise(&self, flies: impl Fn(usize) -> bool) -> DMatrix<f64> {
-        let of_shot = |(at, &shot): (usize, &usize)| {
-            let wider = if flies(at) { FARTHER } else { 1.0 };
-            let readings = self.evidence.readings(std::slice::from_ref(&self.shots[at]));
-            let places = [Of::Hit, Of::Hit, Of::Lean, Of::Lean];
-            let kind = self.evidence.seen.lives[self.evidence.seen.shots[shot].life].kind;
-            let sd = places.map(|of| wider * self.scatter(kind, of));
-            readings
-                .into_iter()
-                .zip(sd)
-                .map(|(reading, sd)| sd * sd + read_only(reading))
-                .collect::<Vec<_>>()
-        };
-        let variances: Vec<f64> = self.shots.iter().enumerate().flat_map(of_shot).collect();
-        DMatrix::from_diagonal(&DVector::from_vec(variances))
-    }
-
-    fn scatter(&self, kind: Kind, of: Of) -> f64 {
-        let scales = self.evidence.scales;
-        match (kind, of) {
-            (Kind::Bare, Of::Hit) => scales.bare_mm,
-            (Kind::Bare, Of::Lean) => scales.bare_lean_deg,
-            (Kind::Reference, Of::Hit) => scales.reference_mm,
-            (Kind::Reference, Of::Lean) => scales.reference_lean_deg,
-        }
+        let variances = self.noise.iter().map(|one| {
+            let wider = if flies(one.shot) { FARTHER } else { 1.0 };
+            one.scatter * wider * wider + one.read
+        });
+        DMatrix::from_diagonal(&DVector::from_iterator(self.noise.len(), variances))
     }
 }
 
-/// The part of a reading's variance that is not the shot's own scatter.
-fn read_only(reading: &Reading) -> f64 {
-    (1.0 - reading.scatter_share) / reading.weight
+/// The variances that make the noise of one coordinate.
+struct Noise {
+    /// Whose it is: a place in [`LeftOut::shots`].
+    shot: usize,
+    /// Of the shot's own scatter, were it one of the usual.
+    scatter: f64,
+    /// Of reading it.
+    read: f64,
+}
+
+impl Noise {
+    /// Of everything that was read of the shot in this place.
+    fn of(evidence: &Evidence<'_>, (place, &shot): (usize, &usize)) -> Vec<Self> {
+        let Scales { bare_mm, bare_lean_deg, .. } = *evidence.scales;
+        let readings = evidence.readings(&[shot]).into_iter();
+        let noise = readings.zip([bare_mm, bare_mm, bare_lean_deg, bare_lean_deg]);
+        noise
+            .map(|(reading, sd)| {
+                let read = (1.0 - reading.scatter_share) / reading.weight;
+                Self { shot: place, scatter: sd * sd, read }
+            })
+            .collect()
+    }
 }
 
 /// ln of the normal density, but for powers of 2π; next to nothing where the covariance is none.
