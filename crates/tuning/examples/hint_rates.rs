@@ -1,4 +1,5 @@
-//! How often hints come where nothing was wrong, and where something was: `cargo run --release --example hint_rates`.
+//! How often hints come where nothing was wrong, and where something was:
+//! `cargo run --release --example hint_rates [CLEAN SESSIONS] [SESSIONS OF EACH MISTAKE]`.
 
 #![expect(clippy::print_stdout, reason = "it prints a table")]
 
@@ -35,7 +36,8 @@ struct Shown {
 }
 
 fn main() {
-    let sessions: u64 = std::env::args().nth(1).map_or(60, |text| text.parse().unwrap_or(60));
+    let [clean, spoilt] = [1, 2]
+        .map(|at| std::env::args().nth(at).and_then(|text| text.parse::<u64>().ok()).unwrap_or(40));
     let crooked = World { turning_mm: 25.0, centre_mm: 10.0, ..World::ORDINARY };
     let steady = World { spread_mm: [8.0, 14.0], ..crooked };
     let worlds = [
@@ -44,16 +46,15 @@ fn main() {
         ("crooked shafts and a good shot", steady),
     ];
     for (name, world) in worlds {
-        println!("{name}, {sessions} sessions each");
-        let clean: Vec<_> = (0..sessions).map(|seed| play(world, Plan::Clean, seed)).collect();
-        print_clean(&clean);
+        println!("{name}: {clean} clean sessions, {spoilt} of each mistake");
+        print_clean(&(0..clean).map(|seed| play(world, Plan::Clean, seed)).collect::<Vec<_>>());
         for (plan, what) in [
             (Plan::Exchange, "exchange"),
             (Plan::UpsideDown, "upside down"),
             (Plan::Slip, "slip by two hours"),
         ] {
-            let spoilt: Vec<_> = (0..sessions).map(|seed| play(world, plan, seed)).collect();
-            print_spoilt(what, plan, &spoilt);
+            let played: Vec<_> = (0..spoilt).map(|seed| play(world, plan, seed)).collect();
+            print_spoilt(what, plan, &played);
         }
     }
 }
@@ -70,7 +71,7 @@ fn print_clean(clean: &[Shown]) {
 }
 
 fn print_spoilt(what: &str, plan: Plan, all: &[Shown]) {
-    for (from, to) in [(0.0, 30.0), (30.0, 50.0), (50.0, 80.0), (80.0, 1e9)] {
+    for (from, to) in [(0.0, 30.0), (30.0, 50.0), (50.0, 80.0), (80.0, 999.0)] {
         let size =
             |one: &&Shown| one.spoilt.as_ref().is_some_and(|(_, by_mm)| (from..to).contains(by_mm));
         let of_size: Vec<_> = all.iter().filter(size).collect();

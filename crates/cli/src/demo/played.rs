@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use quarterturn_geometry::Offset;
 use quarterturn_journal::{BowEntry, EndEntry, Entry, Journal, Word};
 use quarterturn_tuning::{
     Advice, Aim, BowPart, PlannedShot, Purpose, ShaftReport, SimulatedArcher, Step, Verdict,
@@ -19,6 +20,9 @@ const MOST_ENDS: usize = 100;
 
 /// What a millimetre at the rest of this invented bow does at the face.
 const FACE_MM_PER_REST_MM: f64 = 40.0;
+
+/// A trial move of the rest.
+const TRIAL_MM: f64 = 0.8;
 
 /// Plays the whole job with a new journal in `folder`; says how it went.
 pub fn play(folder: &Path) -> Result<Played, Failure> {
@@ -111,12 +115,14 @@ impl Game {
         self.ends == 1 || middle
     }
 
-    /// Moves the rest as far as is wanted, and notes it.
+    /// Moves the rest as proposed, or a trial's length, and notes it.
     fn move_bow(&mut self, advice: &Advice) -> Result<(), Failure> {
         let wanted = advice.bow.wanted_shift;
-        self.archer.move_bow(wanted);
-        let tenths = |face_mm: f64| (face_mm / FACE_MM_PER_REST_MM * 10.0).round() / 10.0;
-        let (x_mm, y_mm) = (tenths(wanted.x_mm), tenths(wanted.y_mm));
+        let trial = wanted * (TRIAL_MM / wanted.length().mm());
+        let by = advice.bow.proposed_move.unwrap_or(trial);
+        let tenths = |mm: f64| (mm * 10.0).round() / 10.0;
+        let (x_mm, y_mm) = (tenths(by.x_mm), tenths(by.y_mm));
+        self.archer.move_bow(Offset::new(x_mm, y_mm) * FACE_MM_PER_REST_MM);
         let entry = BowEntry::Change {
             note: "rest moved".to_owned(),
             part: Some(BowPart::Rest.word().to_owned()),

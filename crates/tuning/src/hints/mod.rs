@@ -29,7 +29,7 @@ const RECENT_ENDS: usize = 6;
 /// # Method
 /// For each suspicion the likelihood of the shots it explains, given all other shots and with them as suspected, is
 /// held against their likelihood as they were entered, times how often such a thing happens. It is reported from
-/// odds of 10 to 1 on, and of several that explain the same shot only the surest.
+/// odds of 20 to 1 on, and of several that explain the same shot only the surest.
 pub fn hints(history: &History, evidence: &Evidence<'_>) -> Vec<Hint> {
     let seen = evidence.seen;
     let Some(last) = seen.shots.last() else { return Vec::new() };

@@ -3,7 +3,7 @@
 use super::hint::Hint;
 
 /// A hint is given only where it is so many times as likely as its absence.
-const STRONG: f64 = 10.0;
+const STRONG: f64 = 20.0;
 
 /// A hint, how likely it is and which shots it explains.
 #[derive(Clone, Debug)]
