@@ -48,6 +48,46 @@ fn after_a_move_nock_work_goes_on() {
 }
 
 #[test]
+fn before_a_measured_move_a_small_trial_is_asked_for() {
+    let folder = far_off();
+    let next = folder.next();
+    assert!(next["why"].as_str().unwrap().contains("one small trial move of 0.8 mm"), "{next}");
+    assert!(next["bow"].get("response").is_none() && next["bow"].get("propose_move_mm").is_none());
+    folder.run(&format!("next {JOURNAL}")).stdout_has("--part rest --move-mm X,Y").check();
+}
+
+/// The rest was moved 0.8 mm to the left, which carried all shafts some 24 mm the same way.
+pub fn measured() -> Folder {
+    let folder = far_off();
+    let trial = folder.run(&format!("bow {JOURNAL} --part rest --move-mm=-0.8,0 --note"));
+    trial.arg("a trial").any_stdout().check();
+    for (first, last) in [(1, 2), (3, 4), (5, 6), (1, 2), (3, 4), (5, 6)] {
+        shoot(&folder, first..=last, 36);
+    }
+    folder
+}
+
+#[test]
+fn a_measured_move_says_what_it_did_and_what_is_left_to_do() {
+    let folder = measured();
+    let next = folder.next();
+    assert_eq!(next["step"], "bow", "{next}");
+    let response = &next["bow"]["response"];
+    assert_eq!((&response["part"], &response["moves"]), (&json!("rest"), &json!(1)));
+    assert_eq!((&response["shots_before"], &response["shots_after"]), (&json!(6), &json!(12)));
+    let along = &response["along"][0];
+    assert_eq!(along["direction"], json!([1.0, 0.0]));
+    let (right, limits) = (&along["mm_per_mm"][0], &along["intervals_mm_per_mm"][0]);
+    let [right, low, high] = [right, &limits[0], &limits[1]].map(|one| one.as_f64().unwrap());
+    assert!(low < 30.0 && 30.0 < high && (15.0..45.0).contains(&right), "{along}");
+    let by = next["bow"]["propose_move_mm"][0].as_f64().unwrap();
+    assert!((-1.6..=-0.6).contains(&by), "{next}");
+    let typed = format!("--part rest --move-mm={by},");
+    folder.run(&format!("next {JOURNAL}")).stdout_has(&typed).stdout_has("1.6 mm at once").check();
+    folder.run(&format!("show {JOURNAL}")).stdout_has("Measured: each mm of the rest").check();
+}
+
+#[test]
 fn left_as_it_is_the_bow_is_not_asked_for_again_at_once() {
     let folder = far_off();
     let leave = || folder.run(&format!("bow {JOURNAL} --leave")).arg("it stays tonight");

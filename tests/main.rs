@@ -8,6 +8,7 @@ mod end;
 mod errors;
 mod exit_codes;
 mod fixtures;
+mod hints;
 mod new;
 mod next;
 mod plot;

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
+use crate::{bow, hints};
 
 const FOLDER: &str = "docs/schema";
 
@@ -51,5 +52,13 @@ fn answers() -> Vec<Value> {
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";
     answers.push(folder.run(rehearse).json());
+    for journal in [hints::exchanged(), hints::doubtful()] {
+        let ask = |command: &str| journal.run(&format!("{command} {JOURNAL} --json")).json();
+        answers.extend(["next", "show"].map(ask));
+    }
+    answers.extend(
+        ["next", "show"]
+            .map(|command| bow::measured().run(&format!("{command} {JOURNAL} --json")).json()),
+    );
     answers
 }

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
-use quarterturn_tuning::{Advice, Policy, advise};
+use quarterturn_tuning::{Advice, Doubt, Policy, advise, doubts};
 
 use crate::clock;
 use crate::failure::Failure;
@@ -32,6 +32,11 @@ impl Opened {
     /// What the journal says now.
     pub fn advice(&self) -> Advice {
         advise(self.journal.state().history(), &Policy::default())
+    }
+
+    /// The doubtful shots that its verdicts hang on; this takes a reading of the journal for each.
+    pub fn doubts(&self) -> Vec<Doubt> {
+        doubts(self.journal.state().history(), &Policy::default())
     }
 
     /// Says lengths in the unit that the journal's owner likes.

@@ -35,6 +35,7 @@
 //! | [`distributions::normal`] | `erfc` by `libm` | table; 50 digits |
 //! | [`distributions::ChiSquared`] | incomplete gamma function by `statrs` | table; 50 digits |
 //! | [`distributions::StudentT`] | incomplete beta function by `statrs`; Hill 1970 | table; 50 digits |
+//! | [`distributions::FisherF`] | incomplete beta function by `statrs` | NIST/SEMATECH e-Handbook 1.3.6.7.3; closed form; Student's t |
 //! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 50 digits |
 //!
 //! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with; what comes out is an

@@ -3,7 +3,7 @@
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
-use crate::{Miss, ShaftName, ShaftState, Verdict};
+use crate::{Hint, Miss, Response, ShaftName, ShaftState, Verdict};
 
 /// Everything that can be said from a history.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,6 +18,8 @@ pub struct Advice {
     pub archer: ArcherReport,
     /// Advice to stop for tonight.
     pub pause: Option<Pause>,
+    /// What should be looked at, what is surest first; nothing above was changed for it.
+    pub hints: Vec<Hint>,
 }
 
 /// What to do now.
@@ -123,7 +125,7 @@ pub struct Prediction {
 }
 
 /// What is known of the bow as it stands.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct BowReport {
     /// Where bare shafts as a whole land, from the reference.
     pub offset: Miss,
@@ -135,6 +137,10 @@ pub struct BowReport {
     pub expected_within_if_moved: f64,
     /// How many shafts the two numbers speak of.
     pub shafts: usize,
+    /// What moving the part moved last does, where a move was measured and shots tell of it.
+    pub response: Option<Response>,
+    /// The next move of that part, right and up, where it is known which way it should go.
+    pub proposed_move: Option<Offset>,
 }
 
 impl BowReport {
@@ -163,11 +169,29 @@ pub struct Spread {
 }
 
 /// Why to stop for tonight.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Pause {
     /// As many bare shots as one evening bears.
     EnoughShots {
         /// Bare shots of this evening.
         bare_shots: usize,
+    },
+    /// The archer's last shots of this evening spread wider than his first.
+    Tiring {
+        /// How many times as widely, far shots weighed less.
+        wider: f64,
+        /// How many of the first counted shots.
+        first: usize,
+        /// How many of the last.
+        last: usize,
+    },
+    /// The reference went elsewhere in the last half of the evening's ends than in the first.
+    Drifting {
+        /// From where it hit in the first half to where it hit in the last.
+        moved: Offset,
+        /// How many ends the first half has.
+        first: usize,
+        /// How many ends the last half has.
+        last: usize,
     },
 }

@@ -2,6 +2,7 @@
 
 use crate::archer_group::archer_group;
 use crate::assessment::Assessment;
+use crate::hints::hints;
 use crate::judge::{Candidate, Judge};
 use crate::leave::{Leave, last_leave};
 use crate::pause::pause;
@@ -14,6 +15,7 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
     let judge = assessment.judge(policy);
     let candidates = judge.candidates();
     let bow = judge.bow_report(&candidates);
+    let evidence = assessment.evidence();
     let leave = last_leave(history);
     let judged: Vec<_> = candidates
         .into_iter()
@@ -23,6 +25,9 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
         })
         .collect();
     let step = next_step(&judge, &judged, &bow, leave);
+    // A part is moved only where the bow is to be moved at all.
+    let proposed_move = bow.proposed_move.filter(|_| step == Step::MoveBow);
+    let bow = BowReport { proposed_move, ..bow };
     let ended = matches!(step, Step::Finished(_));
     let report = |(candidate, verdict): &(Candidate<'_>, Verdict)| {
         judge.report(candidate, closed(*verdict, ended))
@@ -32,7 +37,8 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
         step,
         bow,
         archer: archer_group(&assessment.seen),
-        pause: pause(history, &assessment.seen, policy),
+        pause: pause(history, &evidence, policy),
+        hints: hints(history, &evidence),
     }
 }
 

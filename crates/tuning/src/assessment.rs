@@ -1,8 +1,10 @@
 //! Everything that a history tells at given scales.
 
+use crate::evidence::Evidence;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
+use crate::response::bow_moves;
 use crate::roster::{Roster, Standing};
 use crate::{History, Policy, Scales};
 
@@ -37,11 +39,17 @@ impl<'a> Assessment<'a> {
             shafts: self.roster.shafts.iter().filter_map(life).collect(),
             references: self.roster.references_in_use().filter_map(life).collect(),
             bow,
+            bow_moves: bow_moves(self.history, &self.seen),
             shots_with_bow: self.bare().filter(|shot| shot.bow == bow).count(),
             references_shot: self.references_shot(),
             leans_are_read: self.leans_are_read(),
             seed: self.history.events.len() as u64,
         }
+    }
+
+    /// What is known of every shot from all the others.
+    pub fn evidence(&self) -> Evidence<'_> {
+        Evidence::of(&self.seen, &self.learned)
     }
 
     /// Whether most bare shots came with a lean; before the first shot it is hoped for.

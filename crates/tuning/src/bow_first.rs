@@ -5,6 +5,7 @@ use quarterturn_geometry::Offset;
 use quarterturn_statistics::probability_within_circle;
 
 use crate::judge::{Candidate, Judge};
+use crate::response::LearnedResponse;
 use crate::roster::ShaftState;
 use crate::{BowReport, Miss, design};
 
@@ -33,12 +34,15 @@ impl Judge<'_> {
             candidates.iter().filter(|one| one.standing.state == ShaftState::InUse).collect();
         let offset = self.common_offset();
         let wanted_shift = self.best_shift(&in_play, -offset.mean);
+        let learned = LearnedResponse::of(&self.bow_moves, self.posterior);
         BowReport {
             offset,
             wanted_shift,
             expected_within_now: self.expected_within(&in_play, Offset::ZERO),
             expected_within_if_moved: self.expected_within(&in_play, wanted_shift),
             shafts: in_play.len(),
+            proposed_move: learned.as_ref().and_then(|one| one.proposed(wanted_shift)),
+            response: learned.and_then(|one| one.report()),
         }
     }
 

@@ -90,10 +90,16 @@ pub fn bare_lean(
     mark_rad: f64,
     lean_per_miss_deg_per_mm: f64,
 ) -> Planar {
-    let mut lean = Planar::default();
-    let own = layout.life(life);
+    let mut lean = lean_discrepancy(layout, life, mark_rad);
     add(&mut lean, layout.bow(bow) + 2, 1.0, 0.0);
     add_shaft(&mut lean, layout, life, lean_per_miss_deg_per_mm, mark_rad);
+    lean
+}
+
+/// What the lean of a bare shaft differs from the relation to its hits.
+pub fn lean_discrepancy(layout: &Layout, life: usize, mark_rad: f64) -> Planar {
+    let mut lean = Planar::default();
+    let own = layout.life(life);
     add(&mut lean, own + shaft::CENTRE_LEAN, 1.0, 0.0);
     add(&mut lean, own + shaft::TURNING_LEAN, 1.0, -mark_rad);
     add(&mut lean, own + shaft::STIFF_LEAN, 1.0, -2.0 * mark_rad);

@@ -6,6 +6,7 @@ use quarterturn_statistics::{approximate_probability_within_circle, probability_
 
 use crate::design::{self, Planar};
 use crate::posterior::Posterior;
+use crate::response::BowMove;
 use crate::roster::{Roster, ShaftState, Standing};
 use crate::{
     Miss, OpenReason, Policy, Prediction, RetireReason, Scales, Setup, ShaftReport, Verdict,
@@ -32,6 +33,8 @@ pub struct Judge<'a> {
     pub references: Vec<usize>,
     /// How many times the bow was changed.
     pub bow: usize,
+    /// The moves of the bow that were measured.
+    pub bow_moves: Vec<BowMove>,
     /// How many counted bare shots there are with the bow as it stands.
     pub shots_with_bow: usize,
     /// How many counted shots of references there are in the present sitting.

@@ -1,7 +1,7 @@
 //! What the flight model reads from a history.
 
 use nalgebra::Vector2;
-use quarterturn_geometry::{Angle, Millimetres};
+use quarterturn_geometry::{Angle, Index, Millimetres};
 
 use crate::{BowPart, Event, Flag, History, Hit, ShaftChange, ShaftName, Shot, known_height};
 
@@ -13,7 +13,7 @@ const DOUBTFUL_COARSER: f64 = 3.0;
 const FORGOTTEN_MM: f64 = 60.0;
 
 /// How far bare shafts may move at the target for each millimetre of the bow (common practice: 10 to 50).
-const RESPONSE_MM_PER_MM: f64 = 50.0;
+pub const RESPONSE_MM_PER_MM: f64 = 50.0;
 
 /// One counted shot.
 #[derive(Clone, Debug)]
@@ -26,7 +26,9 @@ pub struct Observation {
     pub bow: usize,
     /// How many times the aim had been renewed: a new evening or a moved sight.
     pub sitting: usize,
-    /// Where the mark stood, radians clockwise from 12 o'clock.
+    /// Where the mark stood.
+    pub index: Index,
+    /// The same, radians clockwise from 12 o'clock.
     pub mark_rad: f64,
     /// Where it hit, mm, the known height of lighter bare shafts taken off.
     pub hit_mm: Vector2<f64>,
@@ -153,6 +155,7 @@ impl Reader {
             end: self.ends,
             bow: self.seen.bow_changes_mm.len(),
             sitting: self.seen.sittings - 1,
+            index: shot.index,
             mark_rad: shot.index.angle().radians(),
             hit_mm: Vector2::new(at.x_mm, at.y_mm - higher_mm),
             lean_deg: lean.map(|lean| Vector2::new(lean.x.degrees(), lean.y.degrees())),

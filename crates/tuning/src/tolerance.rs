@@ -24,8 +24,15 @@ pub const NEARLY_TOLD_MM: f64 = 4.0;
 /// outermost alone carry a fifth of it.
 pub const VARIANCE_OF_FEW_POINTS: f64 = 0.25;
 
+/// A shot taken out of the posterior against one that weighs a million-millionth; relative to the standard
+/// deviation or the variance compared.
+pub const TAKEN_OUT: f64 = 1e-6;
+
 /// How often the 90 % regions are asked to cover the truth, two standard errors of the sampling apart.
 pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
+
+/// The same of some sixty 90 % intervals, four a session.
+pub const COVERAGE_OF_FEW: std::ops::RangeInclusive<f64> = 0.78..=1.0;
 
 /// How far the share inside the tolerance may be from the probability stated, two standard errors of the sampling apart.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;

@@ -9,8 +9,11 @@ use crate::{json, screens};
 /// Shows every shaft; the journal is only read.
 pub fn run(args: &ShowArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let advice = opened.advice();
-    let text =
-        if args.json { json::show(&opened, &advice)? } else { screens::show(&opened, &advice) };
+    let (advice, doubts) = (opened.advice(), opened.doubts());
+    let text = if args.json {
+        json::show(&opened, &advice, &doubts)?
+    } else {
+        screens::show(&opened, &advice, &doubts)
+    };
     Ok(Answer::new(text).noticing(opened.notices()))
 }

@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use quarterturn_geometry::Offset;
 use quarterturn_journal::{BowEntry, EndEntry, Entry, Journal, Word};
 use quarterturn_tuning::{Advice, BowPart, PlannedShot, SimulatedArcher, Step, World};
 
@@ -16,6 +17,9 @@ const MOST_ENDS: usize = 100;
 
 /// What a millimetre at the rest of this invented bow does at the face.
 const FACE_MM_PER_REST_MM: f64 = 40.0;
+
+/// A trial move of the rest.
+const TRIAL_MM: f64 = 0.8;
 
 /// Plays the whole job with a new journal at `path` before `audience`, until it is done or the audience has seen enough.
 pub fn play(
@@ -37,7 +41,10 @@ pub fn play(
             }
             Step::MoveBow if going == Going::On => game.move_bow(&advice)?,
             _ => {
-                audience.done(&game.typed("show"), &screens::show(&game.opened, &advice))?;
+                audience.done(
+                    &game.typed("show"),
+                    &screens::show(&game.opened, &advice, &game.opened.doubts()),
+                )?;
                 return Ok(Played { opened: game.opened, archer: game.archer, advice });
             }
         };
@@ -92,12 +99,14 @@ impl Game {
         Ok((command, screens::recorded_end(&self.opened)))
     }
 
-    /// Moves the rest as far as is wanted, and notes it: what is typed, and the screen that follows.
+    /// Moves the rest as proposed, or a trial's length, and notes it: what is typed, and the screen that follows.
     fn move_bow(&mut self, advice: &Advice) -> Result<(String, String), Failure> {
         let wanted = advice.bow.wanted_shift;
-        self.archer.move_bow(wanted);
-        let tenths = |face_mm: f64| (face_mm / FACE_MM_PER_REST_MM * 10.0).round() / 10.0;
-        let (x_mm, y_mm) = (tenths(wanted.x_mm), tenths(wanted.y_mm));
+        let trial = wanted * (TRIAL_MM / wanted.length().mm());
+        let by = advice.bow.proposed_move.unwrap_or(trial);
+        let tenths = |mm: f64| (mm * 10.0).round() / 10.0;
+        let (x_mm, y_mm) = (tenths(by.x_mm), tenths(by.y_mm));
+        self.archer.move_bow(Offset::new(x_mm, y_mm) * FACE_MM_PER_REST_MM);
         let entry = BowEntry::Change {
             note: "rest moved".to_owned(),
             part: Some(BowPart::Rest.word().to_owned()),

@@ -4,6 +4,7 @@ use quarterturn_tuning::BowReport;
 use serde::Serialize;
 
 use super::matrix::{covariance, pair};
+use super::response_answer::ResponseAnswer;
 
 /// The bow as it stands.
 #[derive(Serialize)]
@@ -14,6 +15,10 @@ pub struct BowAnswer {
     expected_within_now: f64,
     expected_within_if_moved: f64,
     of_shafts: usize,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    response: Option<ResponseAnswer>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    propose_move_mm: Option<[f64; 2]>,
 }
 
 impl From<&BowReport> for BowAnswer {
@@ -25,6 +30,8 @@ impl From<&BowReport> for BowAnswer {
             expected_within_now: bow.expected_within_now,
             expected_within_if_moved: bow.expected_within_if_moved,
             of_shafts: bow.shafts,
+            response: bow.response.as_ref().map(ResponseAnswer::from),
+            propose_move_mm: bow.proposed_move.map(pair),
         }
     }
 }

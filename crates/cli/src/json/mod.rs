@@ -2,11 +2,14 @@
 
 mod archer_answer;
 mod bow_answer;
+mod doubt_answer;
+mod hint_answer;
 mod matrix;
 mod next;
 mod planned;
 mod recorded;
 mod rehearsed;
+mod response_answer;
 mod shaft_answer;
 mod show;
 

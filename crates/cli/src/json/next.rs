@@ -4,6 +4,7 @@ use quarterturn_tuning::{Advice, Step};
 use serde::Serialize;
 
 use super::bow_answer::BowAnswer;
+use super::hint_answer::HintAnswer;
 use super::planned::Planned;
 use super::shaft_answer::ShaftAnswer;
 use crate::failure::Failure;
@@ -22,6 +23,8 @@ struct NextAnswer<'a> {
     bow: BowAnswer,
     #[serde(skip_serializing_if = "Option::is_none")]
     pause: Option<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    hints: Vec<HintAnswer<'a>>,
 }
 
 /// What to do now, as JSON.
@@ -40,6 +43,7 @@ pub fn next(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         shots: shots.iter().map(Planned::from).collect(),
         shafts: advice.shafts.iter().map(|report| ShaftAnswer::new(report, ruler)).collect(),
         bow: BowAnswer::from(&advice.bow),
-        pause: advice.pause.map(wording::pause),
+        pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
+        hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })
 }

@@ -1,11 +1,13 @@
 //! The answer of `show`.
 
 use quarterturn_journal::Word;
-use quarterturn_tuning::{Advice, ShaftReport, Standing};
+use quarterturn_tuning::{Advice, Doubt, ShaftReport, Standing};
 use serde::Serialize;
 
 use super::archer_answer::ArcherAnswer;
 use super::bow_answer::BowAnswer;
+use super::doubt_answer::DoubtAnswer;
+use super::hint_answer::HintAnswer;
 use super::shaft_answer::{PositionAnswer, ShaftAnswer};
 use crate::failure::Failure;
 use crate::opened::Opened;
@@ -27,6 +29,8 @@ struct ShowAnswer<'a> {
     archer: Option<ArcherAnswer>,
     #[serde(skip_serializing_if = "Option::is_none")]
     pause: Option<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    hints: Vec<HintAnswer<'a>>,
 }
 
 #[derive(Serialize)]
@@ -43,12 +47,15 @@ struct ShaftShown<'a> {
     known: ShaftAnswer<'a>,
     state: &'static str,
     at_positions: Vec<PositionAnswer>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    doubts: Vec<DoubtAnswer>,
 }
 
 /// How everything stands, as JSON.
-pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
+pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String, Failure> {
     let (state, ruler) = (opened.journal.state(), opened.ruler());
     let (setup, roster) = (&state.history().setup, state.roster());
+    let shown = |report| ShaftShown::new(report, doubts, ruler);
     super::finite_line(&ShowAnswer {
         schema: "quarterturn.show/1",
         units: state.unit().word(),
@@ -58,10 +65,11 @@ pub fn show(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         arrows_per_end: setup.arrows_per_end,
         evenings: state.evenings(),
         references: roster.references.iter().map(ReferenceAnswer::from).collect(),
-        shafts: advice.shafts.iter().map(|report| ShaftShown::new(report, ruler)).collect(),
+        shafts: advice.shafts.iter().map(shown).collect(),
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
-        pause: advice.pause.map(wording::pause),
+        pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
+        hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })
 }
 
@@ -77,11 +85,13 @@ impl<'a> From<&'a Standing> for ReferenceAnswer<'a> {
 }
 
 impl<'a> ShaftShown<'a> {
-    fn new(report: &'a ShaftReport, ruler: Ruler) -> Self {
+    fn new(report: &'a ShaftReport, doubts: &[Doubt], ruler: Ruler) -> Self {
+        let of_shaft = doubts.iter().filter(|doubt| doubt.shaft == report.shaft);
         Self {
             known: ShaftAnswer::new(report, ruler),
             state: report.state.word(),
             at_positions: report.positions.iter().map(PositionAnswer::from).collect(),
+            doubts: of_shaft.map(|doubt| DoubtAnswer::new(doubt, ruler)).collect(),
         }
     }
 }

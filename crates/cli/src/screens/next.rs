@@ -1,7 +1,8 @@
 //! The screen of `next`.
 
 use quarterturn_geometry::Index;
-use quarterturn_tuning::{Advice, PlannedShot, Purpose, Step};
+use quarterturn_journal::Word;
+use quarterturn_tuning::{Advice, BowReport, PlannedShot, Purpose, Step};
 
 use crate::opened::Opened;
 use crate::shorthand;
@@ -9,22 +10,25 @@ use crate::wording::{
     self, Table, WHAT_A_TURN_BUYS, command, instruction, mark, paragraph, purpose, turn,
 };
 
-/// How the bow is moved without preaching which way.
-const TRIAL_MOVE: &str = "Make one small trial move of one part and note it: the ends before and after \
-    tell what it did. If the bow is to stay as it is, say so.";
+/// What is to be done with a bow that is moved, or not.
+const MOVE_AND_NOTE: &str = "Note the move: the ends before and after tell what it did. If the bow is to stay as it \
+    is, say so.";
 
 /// What to do now, and why.
 pub fn next(opened: &Opened, advice: &Advice) -> String {
     let mut blocks = vec![paragraph("", &wording::why(advice, opened.ruler()))];
     match &advice.step {
         Step::Shoot(shots) => blocks.extend(end(shots, advice)),
-        Step::MoveBow => blocks.push(paragraph("", TRIAL_MOVE)),
+        Step::MoveBow => blocks.push(paragraph("", MOVE_AND_NOTE)),
         Step::Finished(_) => {}
     }
     blocks.extend(
-        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+        advice.pause.map(|pause| {
+            paragraph("Pause: ", &format!("{}.", wording::pause(pause, opened.ruler())))
+        }),
     );
-    blocks.push(what_then(opened, &advice.step));
+    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
+    blocks.push(what_then(opened, advice));
     blocks.join("\n\n") + "\n"
 }
 
@@ -70,20 +74,29 @@ fn index(shot: &PlannedShot) -> Option<Index> {
 }
 
 /// What to type when it is done.
-fn what_then(opened: &Opened, step: &Step) -> String {
+fn what_then(opened: &Opened, advice: &Advice) -> String {
     let command = |word| command(word, &opened.path);
-    match step {
+    match &advice.step {
         Step::Shoot(shots) => {
             let groups: Vec<String> = shots.iter().map(group).collect();
             format!("Then: {} \\\n  \"{}\"", command("end"), groups.join(", "))
         }
         Step::MoveBow => {
             let bow = command("bow");
-            format!(
-                "Then: {bow} \\\n  --note TEXT --part rest --move-mm X,Y\n  or: {bow} --leave TEXT"
-            )
+            let moved = moved(&advice.bow);
+            format!("Then: {bow} \\\n  --note TEXT {moved}\n  or: {bow} --leave TEXT")
         }
         Step::Finished(_) => format!("See: {}", command("show")),
+    }
+}
+
+/// "--part rest --move-mm=-0.6,0", as far as it is known.
+fn moved(bow: &BowReport) -> String {
+    match (&bow.response, bow.proposed_move) {
+        (Some(response), Some(by)) => {
+            format!("--part {} --move-mm={},{}", response.part.word(), by.x_mm, by.y_mm)
+        }
+        _ => "--part rest --move-mm X,Y".to_owned(),
     }
 }
 

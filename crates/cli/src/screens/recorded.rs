@@ -4,14 +4,11 @@ use quarterturn_journal::{Confirmed, Word};
 use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
 use crate::opened::Opened;
-use crate::wording::{command, count, paragraph};
+use crate::wording::{self, command, count, paragraph};
 
 /// The bow was changed.
 pub fn recorded_bow(opened: &Opened, part: Option<BowPart>) -> String {
-    let part = match part {
-        None | Some(BowPart::Other) => "bow".to_owned(),
-        Some(part) => part.word().replace('-', " "),
-    };
+    let part = wording::part(part.unwrap_or_default());
     followed(opened, &format!("Recorded: the {part} was changed"))
 }
 

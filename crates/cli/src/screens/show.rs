@@ -1,7 +1,7 @@
 //! The screen of `show`.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{Advice, Miss, ShaftReport, Spread};
+use quarterturn_tuning::{Advice, Doubt, Miss, ShaftReport, Spread};
 
 use crate::opened::Opened;
 use crate::wording::{
@@ -13,18 +13,21 @@ const COLUMNS: &str = "The miss is from the reference, with the mark there; the 
     about two times in three. Shots: those at this mark of all that count.";
 
 /// Every shaft, the bow and the archer.
-pub fn show(opened: &Opened, advice: &Advice) -> String {
+pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
     let ruler = opened.ruler();
     let mut blocks = vec![
         heading(opened),
-        shafts(&advice.shafts, ruler),
+        shafts(&advice.shafts, doubts, ruler),
         paragraph("", COLUMNS),
         paragraph("", &bow(advice, ruler)),
         paragraph("", &archer(advice, ruler)),
     ];
     blocks.extend(
-        advice.pause.map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause)))),
+        advice
+            .pause
+            .map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause, ruler)))),
     );
+    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
 }
@@ -43,8 +46,8 @@ fn heading(opened: &Opened) -> String {
     paragraph("", &heading)
 }
 
-/// Each shaft in two lines: what is known, and the reason of its verdict.
-fn shafts(reports: &[ShaftReport], ruler: Ruler) -> String {
+/// Each shaft: what is known, the reason of its verdict, and the shots that it hangs on.
+fn shafts(reports: &[ShaftReport], doubts: &[Doubt], ruler: Ruler) -> String {
     let miss = format!("miss there ({})", ruler.unit().symbol);
     let mut table = Table::new(["shaft", "verdict", "mark at", &miss, "inside", "shots"]);
     for report in reports {
@@ -62,6 +65,8 @@ fn shafts(reports: &[ShaftReport], ruler: Ruler) -> String {
     for (line, report) in lines.zip(reports) {
         shown.push(line);
         shown.push(paragraph("       ", &why(report, ruler)));
+        let of_shaft = doubts.iter().filter(|doubt| doubt.shaft == report.shaft);
+        shown.extend(of_shaft.map(|doubt| paragraph("       ", &wording::doubt(doubt, ruler))));
     }
     shown.join("\n")
 }
@@ -103,7 +108,11 @@ fn bow(advice: &Advice, ruler: Ruler) -> String {
         ruler.unit().symbol,
         bow.expected_within_now,
         count(bow.shafts, "shaft")
-    )
+    ) + &bow
+        .response
+        .as_ref()
+        .map(|response| format!(" Measured: {}.", wording::response_seen(response, ruler)))
+        .unwrap_or_default()
 }
 
 fn archer(advice: &Advice, ruler: Ruler) -> String {

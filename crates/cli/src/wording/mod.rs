@@ -1,8 +1,11 @@
 //! What people read: typed values become sentences here and nowhere else.
 
+mod bow_move;
 mod cautions;
 mod clock;
 mod count;
+mod doubt;
+mod hint;
 mod list;
 mod paragraph;
 mod pause;
@@ -17,9 +20,12 @@ mod turn_buys;
 mod visible;
 mod why;
 
+pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::BEFORE_THE_FIRST_BARE_SHOT;
 pub use clock::{instruction, mark, turn};
 pub use count::count;
+pub use doubt::doubt;
+pub use hint::{hint, hint_kind};
 pub use list::{all, either};
 pub use paragraph::paragraph;
 pub use pause::pause;

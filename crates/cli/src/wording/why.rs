@@ -5,7 +5,7 @@ use quarterturn_tuning::{
     Advice, Aim, Ending, OpenReason, PlannedShot, Purpose, ShaftName, Step, Verdict,
 };
 
-use super::{Ruler, all, mark, tally};
+use super::{Ruler, all, mark, tally, what_to_move};
 
 /// Why this step, in one sentence with its full stop.
 pub fn why(advice: &Advice, ruler: Ruler) -> String {
@@ -86,12 +86,13 @@ fn move_bow(advice: &Advice, ruler: Ruler) -> String {
     let bow = &advice.bow;
     format!(
         "Move the bow before more nock work: bare shafts as a whole land {} the reference, and \
-         bringing them {} should put about {:.0} of {} inside the tolerance instead of {:.0}.",
+         bringing them {} should put about {:.0} of {} inside the tolerance instead of {:.0}; {}.",
         ruler.miss_of(bow.offset.mean),
         ruler.shift(bow.wanted_shift),
         bow.expected_within_if_moved,
         bow.shafts,
-        bow.expected_within_now
+        bow.expected_within_now,
+        what_to_move(bow, ruler)
     )
 }
 

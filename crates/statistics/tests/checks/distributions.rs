@@ -1,11 +1,12 @@
 //! Normal, chi-squared and Student's distributions against tables and against 50 digits.
 
 use quarterturn_statistics::Level;
-use quarterturn_statistics::distributions::{ChiSquared, StudentT, normal};
+use quarterturn_statistics::distributions::{ChiSquared, FisherF, StudentT, normal};
 
 use crate::fixture::Fixture;
 use crate::tolerance::{
-    DISTRIBUTION, QUANTILE, SIX_DECIMALS, TWELVE_DIGITS, assert_close, assert_relative,
+    DISTRIBUTION, QUANTILE, SIX_DECIMALS, THREE_DECIMALS, TWELVE_DIGITS, assert_close,
+    assert_relative,
 };
 
 fn level(p: f64) -> Level {
@@ -57,6 +58,39 @@ fn two_degrees_of_freedom_in_closed_form() {
     for p in [1e-12, 1e-3, 0.5, 0.95, 1.0 - 1e-12] {
         assert_relative(chi_squared.quantile(level(p)), -2.0 * (-p).ln_1p(), QUANTILE);
     }
+}
+
+/// Source: NIST/SEMATECH e-Handbook 1.3.6.7.3; the printed value lies within half of its last digit of the quantile.
+#[test]
+fn printed_table_of_f() {
+    let table = Fixture::read("fisher_f_table.csv").numbers();
+    for (row, tail) in table.iter().flat_map(|row| [(row, 0.05), (row, 0.01)]) {
+        let printed = row[if tail > 0.02 { 2 } else { 3 }];
+        let f = FisherF::new(row[0], row[1]).unwrap();
+        assert!(f.upper_tail(printed - THREE_DECIMALS) >= tail, "{row:?}");
+        assert!(f.upper_tail(printed + THREE_DECIMALS) <= tail, "{row:?}");
+    }
+}
+
+/// With two degrees of freedom above, P(F > f) = (1 + 2 f/ν)^(−ν/2); with one, F is the square of Student's t.
+#[test]
+fn f_in_closed_form_and_as_the_square_of_t() {
+    for (nu, x) in [(1.0, 0.3), (7.0, 2.1), (44.0, 5.0), (400.0, 9.0_f64)] {
+        let two = FisherF::new(2.0, nu).unwrap();
+        assert_close(two.upper_tail(x), (1.0 + 2.0 * x / nu).powf(-0.5 * nu), DISTRIBUTION);
+        let one = FisherF::new(1.0, nu).unwrap();
+        let t = StudentT::new(nu).unwrap();
+        assert_close(one.upper_tail(x * x), 2.0 * t.upper_tail(x), DISTRIBUTION);
+    }
+}
+
+#[test]
+fn ends_of_the_range_of_f() {
+    let f = FisherF::new(3.0, 5.0).unwrap();
+    let ends = [-1.0, 0.0, f64::INFINITY].map(|x| f.upper_tail(x));
+    assert_eq!(ends.map(f64::to_bits), [1.0_f64, 1.0, 0.0].map(f64::to_bits));
+    assert!(f.upper_tail(f64::NAN).is_nan());
+    assert!(FisherF::new(0.0, 5.0).is_err() && FisherF::new(3.0, 1e9).is_err());
 }
 
 #[test]

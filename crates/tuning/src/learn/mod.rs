@@ -11,6 +11,7 @@ mod tails;
 use self::over_scales::over_scales;
 use self::residuals::Residuals;
 use self::tails::Looseness;
+pub use self::tails::looseness_without;
 use crate::Scales;
 use crate::layout::Layout;
 use crate::observation::Observations;
@@ -26,6 +27,10 @@ pub struct Learned {
     pub scales: Scales,
     /// The unknowns, with what is not known of the scales.
     pub posterior: Posterior,
+    /// How much each shot counts.
+    pub weights: Vec<ShotWeight>,
+    /// For each shot, the expected square of what it scattered, mm², summed over the two axes.
+    pub residuals_mm2: Vec<f64>,
     /// For each life, the probability that it scatters at least twice as widely as the archer's other shafts.
     pub loose: Vec<f64>,
 }
@@ -45,6 +50,7 @@ pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
     let layout = Layout::of(seen);
     let mut scales = *expected;
     let mut weights = vec![ShotWeight::FULL; seen.shots.len()];
+    let mut residuals_mm2 = vec![0.0; seen.shots.len()];
     let mut looseness = vec![Looseness::BEFORE; seen.lives.len()];
     if !seen.shots.is_empty() {
         for _ in 0..ROUNDS {
@@ -57,9 +63,11 @@ pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
             slope::update(&mut scales, expected, &before, seen, &coordinates, &posterior);
             looseness = tails::looseness(seen, &residuals, &scales);
             weights = tails::weights(seen, &residuals, &scales, &looseness);
+            residuals_mm2 = residuals.hit;
         }
     }
     let reader = Reader { seen, layout: &layout, scales: &scales, weights: &weights };
     let loose = looseness.iter().map(Looseness::probability).collect();
-    Learned { scales, posterior: over_scales(&reader), loose }
+    let posterior = over_scales(&reader);
+    Learned { scales, posterior, weights, residuals_mm2, loose }
 }

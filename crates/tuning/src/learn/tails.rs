@@ -36,12 +36,34 @@ pub fn looseness(seen: &Observations, residuals: &Residuals, scales: &Scales) ->
         if seen.lives[shot.life].kind == Kind::Reference {
             continue;
         }
-        let square = residuals.hit[at] / (scales.bare_mm * scales.bare_mm);
-        for (log, (wider, _)) in log[shot.life].iter_mut().zip(WIDER) {
-            *log -= 2.0 * wider.ln() + tail_exponent() * (square / (TAIL * wider * wider)).ln_1p();
-        }
+        add_shot(&mut log[shot.life], residuals.hit[at], scales);
     }
     log.into_iter().map(normalised).collect()
+}
+
+/// How widely a life's shots scatter, had some of its shots not been shot.
+pub fn looseness_without(
+    seen: &Observations,
+    residuals_mm2: &[f64],
+    scales: &Scales,
+    life: usize,
+    without: &[usize],
+) -> Looseness {
+    let mut log = WIDER.map(|(_, before)| before.ln());
+    for (at, shot) in seen.shots.iter().enumerate() {
+        if shot.life == life && !without.contains(&at) {
+            add_shot(&mut log, residuals_mm2[at], scales);
+        }
+    }
+    normalised(log)
+}
+
+/// Adds what a shot tells of the widths, from the square of its residual.
+fn add_shot(log: &mut [f64; 4], square_mm2: f64, scales: &Scales) {
+    let square = square_mm2 / (scales.bare_mm * scales.bare_mm);
+    for (log, (wider, _)) in log.iter_mut().zip(WIDER) {
+        *log -= 2.0 * wider.ln() + tail_exponent() * (square / (TAIL * wider * wider)).ln_1p();
+    }
 }
 
 /// How much each shot counts.

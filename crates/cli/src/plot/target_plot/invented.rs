@@ -163,9 +163,12 @@ fn advice(shafts: Vec<ShaftReport>) -> Advice {
         expected_within_now: within,
         expected_within_if_moved: within,
         shafts: shafts.len(),
+        response: None,
+        proposed_move: None,
     };
     let step = Step::Finished(Ending::AllDecided);
-    Advice { step, shafts, bow, archer: ArcherReport { spread: None }, pause: None }
+    let archer = ArcherReport { spread: None };
+    Advice { step, shafts, bow, archer, pause: None, hints: Vec::new() }
 }
 
 fn shot(shaft: ShaftName, index: Index, at: Point, lean: Lean) -> Shot {
