@@ -1,5 +1,6 @@
 //! What the journal says now: the next step, every shaft, the bow and the archer.
 
+use nalgebra::Vector2;
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
@@ -144,6 +145,14 @@ pub struct BowReport {
 }
 
 impl BowReport {
+    /// How many standard deviations the offset is from none: the root of oᵀ Σ⁻¹ o.
+    pub fn distance(&self) -> f64 {
+        let offset = Vector2::new(self.offset.mean.x_mm, self.offset.mean.y_mm);
+        let square =
+            self.offset.covariance_mm2.try_inverse().map(|inverse| offset.dot(&(inverse * offset)));
+        square.unwrap_or(0.0).sqrt()
+    }
+
     /// How many more shafts the move is expected to bring inside the tolerance.
     pub fn gain(&self) -> f64 {
         self.expected_within_if_moved - self.expected_within_now

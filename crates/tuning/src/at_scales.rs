@@ -4,10 +4,9 @@ use quarterturn_geometry::Index;
 
 use crate::design;
 use crate::layout::Layout;
-use crate::normal_equations::NormalEquations;
+use crate::learn::Build;
 use crate::observation::{Observation, Observations};
 use crate::posterior::Posterior;
-use crate::prior::Prior;
 use crate::readings::{Reader, ShotWeight};
 use crate::{History, Miss, Scales, ShaftName};
 
@@ -28,12 +27,13 @@ impl AtScales {
             ShotWeight { hit: 1.0 / (wider * wider), ..ShotWeight::FULL }
         };
         let weights: Vec<_> = seen.shots.iter().map(weigh).collect();
-        let reader = Reader { seen: &seen, layout: &layout, scales, weights: &weights };
-        let prior = Prior::of(&seen, &layout, scales);
-        let equations = NormalEquations::gather(&reader.coordinates(), prior);
+        let builds = vec![Build::USUAL; seen.lives.len()];
+        let reader =
+            Reader { seen: &seen, layout: &layout, scales, weights: &weights, builds: &builds };
+        let (_, posterior) = reader.solve();
         let references = &history.setup.references;
         let references = references.iter().filter_map(|name| seen.life_of(name)).collect();
-        Self { posterior: Posterior::of(layout.clone(), equations), seen, references }
+        Self { posterior, seen, references }
     }
 
     /// The miss of a shaft with the bow as it stands, from the mean of the references.

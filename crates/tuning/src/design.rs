@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! hit   h = m + C + c + T(φ)                                     bare shaft, index φ
-//! lean  l = λ + D + s (c + T(φ)) + d + Rot(−φ) u + Rot(−2φ) v
+//! lean  l = λ + D + s (C + c + T(φ)) + d + Rot(−φ) u + Rot(−2φ) v
 //! T(φ) = Rot(−φ) (ā + a) + Rot(φ) a′ + Rot(−2φ) (b̄ + b) + Rot(2φ) b′
 //! hit   h = m + r,   lean  l = λ + q                             reference
 //! ```
@@ -67,13 +67,6 @@ fn add_shaft(to: &mut Planar, layout: &Layout, life: usize, factor: f64, mark_ra
     add(to, layout.set() + 2, factor, -2.0 * mark_rad);
 }
 
-/// What a bare shaft itself adds to where it lands.
-pub fn own_miss(layout: &Layout, life: usize, mark_rad: f64) -> Planar {
-    let mut miss = Planar::default();
-    add_shaft(&mut miss, layout, life, 1.0, mark_rad);
-    miss
-}
-
 /// Where a bare shaft lands, from where references land.
 pub fn bare_hit(layout: &Layout, life: usize, bow: usize, mark_rad: f64) -> Planar {
     let mut hit = Planar::default();
@@ -92,6 +85,7 @@ pub fn bare_lean(
 ) -> Planar {
     let mut lean = lean_discrepancy(layout, life, mark_rad);
     add(&mut lean, layout.bow(bow) + 2, 1.0, 0.0);
+    add(&mut lean, layout.bow(bow), lean_per_miss_deg_per_mm, 0.0);
     add_shaft(&mut lean, layout, life, lean_per_miss_deg_per_mm, mark_rad);
     lean
 }

@@ -53,9 +53,9 @@ pub struct Scatter {
 impl<'a> Evidence<'a> {
     /// Gathers what was learned.
     pub fn of(seen: &'a Observations, learned: &'a Learned) -> Self {
-        let Learned { scales, weights, residuals_mm2, .. } = learned;
+        let Learned { scales, weights, builds, residuals_mm2, .. } = learned;
         let layout = &learned.posterior.layout;
-        let (coordinates, posterior) = Reader { seen, layout, scales, weights }.solve();
+        let (coordinates, posterior) = Reader { seen, layout, scales, weights, builds }.solve();
         let mut end_of = vec![0; seen.shots.len()];
         for (at, coordinate) in coordinates.iter().enumerate().step_by(4) {
             coordinate.readings.iter().for_each(|reading| end_of[reading.shot] = at);

@@ -25,7 +25,8 @@ pub fn last_leave(history: &History) -> Option<Leave<'_>> {
 impl Leave<'_> {
     /// Whether new shots of several shafts ask for a move more strongly than before the leave.
     pub fn is_outspoken(&self, policy: &Policy, bow: &BowReport) -> bool {
-        self.shafts_since().len() >= SPEAKING_SHAFTS && bow.gain() > self.gain_before(policy)
+        self.shafts_since().len() >= SPEAKING_SHAFTS
+            && bow.distance() > self.distance_before(policy)
     }
 
     /// The bare shafts with a counted shot since.
@@ -41,13 +42,13 @@ impl Leave<'_> {
             .collect()
     }
 
-    fn gain_before(&self, policy: &Policy) -> f64 {
+    fn distance_before(&self, policy: &Policy) -> f64 {
         let before = History {
             setup: self.history.setup.clone(),
             events: self.history.events[..self.at].to_vec(),
         };
         let assessment = Assessment::of(&before);
         let judge = assessment.judge(policy);
-        judge.bow_report(&judge.candidates()).gain()
+        judge.bow_report(&judge.candidates()).distance()
     }
 }

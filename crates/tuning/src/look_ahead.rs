@@ -24,19 +24,17 @@ pub struct Prospect {
 const TRIED: usize = 4;
 
 impl Judge<'_> {
-    /// The index at which a shot of this shaft is expected to be worth most.
+    /// The index at which a shot of this shaft is expected to be worth most; while it is open it is worth nothing yet.
     pub fn prospect(&self, candidate: &Candidate<'_>) -> Option<Prospect> {
         let shown = self.shown(candidate);
         let noise = self.shot_noise();
-        let now = self.worth(candidate.promise().within);
         let tried = promising(candidate).into_iter().map(|at| {
             let index = candidate.predictions[at].index;
             let telling = Telling::of(&shown, at, noise);
             let turned = candidate.standing.index_now.turn_to(index).degrees() != 0.0;
             let turn_cost = if turned { self.policy.turn_cost_shots } else { 0.0 };
             let best = SHOTS.iter().map(|&shots| {
-                let gain = self.expected_worth(candidate, &telling, shots) - now;
-                gain / (shots as f64 + turn_cost)
+                self.expected_worth(candidate, &telling, shots) / (shots as f64 + turn_cost)
             });
             Prospect { index, gain_per_shot: best.fold(0.0, f64::max) }
         });

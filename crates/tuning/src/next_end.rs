@@ -11,6 +11,9 @@ use crate::{Aim, PlannedShot, Purpose, Verdict};
 /// With fewer bare shots the bow as it stands is not known.
 const SHOTS_TO_KNOW_THE_BOW: usize = 9;
 
+/// After so many shots of the references their mean is known better than one more end tells.
+const REFERENCES_TO_KNOW_THEM: usize = 12;
+
 impl Judge<'_> {
     /// The next end, the reference first, the bare shafts shuffled; `None` when nothing is worth a shot.
     pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
@@ -18,7 +21,7 @@ impl Judge<'_> {
             .iter()
             .filter(|(_, verdict)| matches!(verdict, Verdict::Open(_)))
             .filter_map(|(one, _)| Some((one, self.prospect(one)?)))
-            .filter(|(one, prospect)| self.is_worth_a_shot(one, *prospect))
+            .filter(|(one, prospect)| self.is_worth_a_shot(one, prospect.gain_per_shot))
             .collect();
         // A first look tells of the bow and of the set as well: it comes before any second one.
         let looked_at = |one: &Candidate<'_>| !one.standing.counted.is_empty();
@@ -26,25 +29,36 @@ impl Judge<'_> {
             let first_looks = looked_at(one).cmp(&looked_at(other));
             first_looks.then(more.gain_per_shot.total_cmp(&gain.gain_per_shot))
         });
-        if open.is_empty() {
-            return None;
-        }
-        let reference = self.reference_to_shoot();
         open.truncate(self.setup.arrows_per_end.saturating_sub(1).max(1));
-        open.shuffle(&mut Pcg64::seed_from_u64(self.seed));
-        let bare = open.into_iter().map(|(one, prospect)| self.bare_shot(one, prospect));
-        Some(reference.into_iter().chain(bare).collect())
+        let reference = self.reference_to_shoot(open.len());
+        self.is_worth_an_end(&open, reference.iter().len()).then(|| {
+            open.shuffle(&mut Pcg64::seed_from_u64(self.seed));
+            let bare = open.into_iter().map(|(one, prospect)| self.bare_shot(one, prospect));
+            reference.into_iter().chain(bare).collect()
+        })
     }
 
     /// Every shaft is worth a first look, and a new state of the bow a few shots: each tells of the others as well.
-    fn is_worth_a_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> bool {
+    fn is_worth_a_shot(&self, candidate: &Candidate<'_>, gain_per_shot: f64) -> bool {
         candidate.standing.counted.is_empty()
             || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
-            || prospect.gain_per_shot >= self.policy.shot_cost
+            || gain_per_shot >= self.policy.shot_cost
+    }
+
+    /// Whether the bare shots of an end are worth those of its references as well.
+    fn is_worth_an_end(&self, bare: &[(&Candidate<'_>, Prospect)], references: usize) -> bool {
+        let gain = bare.iter().map(|(_, prospect)| prospect.gain_per_shot).sum::<f64>();
+        let gain_per_shot = gain / (bare.len() + references) as f64;
+        bare.iter().any(|(one, _)| self.is_worth_a_shot(one, gain_per_shot))
     }
 
     /// The first reference in use: what the bare shafts are measured from, in the same air and with the same hand.
-    fn reference_to_shoot(&self) -> Option<PlannedShot> {
+    /// Beside a single bare shaft it is half of the shots: once the references are known, every second end does.
+    fn reference_to_shoot(&self, bare: usize) -> Option<PlannedShot> {
+        let known = self.references_shot >= REFERENCES_TO_KNOW_THEM;
+        if bare == 1 && known && self.seed % 2 == 1 {
+            return None;
+        }
         let standing = self.roster.references_in_use().next()?;
         Some(PlannedShot { shaft: standing.name.clone(), purpose: Purpose::Reference })
     }

@@ -46,6 +46,11 @@ impl Posterior {
         of_pairs.sum()
     }
 
+    /// The expected square of the length of the planar unknown at `at`.
+    pub fn expected_square(&self, at: usize) -> f64 {
+        (at..at + 2).map(|at| self.mean[at].powi(2) + self.covariance[(at, at)]).sum()
+    }
+
     /// The covariance of two combinations of unknowns.
     pub fn covariance_of(&self, one: &Combination, other: &Combination) -> f64 {
         other.of(|by| {

@@ -3,6 +3,7 @@
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
+use crate::learn::Build;
 use crate::normal_equations::NormalEquations;
 use crate::observation::{Kind, Observation, Observations};
 use crate::posterior::Posterior;
@@ -63,6 +64,8 @@ pub struct Reader<'a> {
     pub layout: &'a Layout,
     pub scales: &'a Scales,
     pub weights: &'a [ShotWeight],
+    /// For each life, how it is built.
+    pub builds: &'a [Build],
 }
 
 impl Reader<'_> {
@@ -77,7 +80,7 @@ impl Reader<'_> {
     /// All coordinates, and the posterior that follows from them.
     pub fn solve(&self) -> (Vec<Coordinate>, Posterior) {
         let coordinates = self.coordinates();
-        let prior = Prior::of(self.seen, self.layout, self.scales);
+        let prior = Prior::of(self.seen, self.layout, self.scales, self.builds);
         let equations = NormalEquations::gather(&coordinates, prior);
         (coordinates, Posterior::of(self.layout.clone(), equations))
     }

@@ -5,6 +5,12 @@ use quarterturn_geometry::Millimetres;
 /// The distance at which the default scales are stated.
 const STATED_AT: Millimetres = Millimetres::new(18_300.0);
 
+/// A bow may be off by so many times what one is that is nearly right...
+const FAR: f64 = 5.0;
+
+/// ... and its common lean differ by so many times as much from what goes with the offset.
+const FAR_LEAN: f64 = 8.0;
+
 /// Standard deviations of everything that the flight model does not know, per axis.
 ///
 /// Lengths are millimetres at the journal's distance, leans are degrees.
@@ -26,9 +32,9 @@ pub struct Scales {
     pub read_lean_deg: f64,
     /// The frame in which an end's leans are read: nearly anything.
     pub frame_deg: f64,
-    /// The common offset of bare shafts, of a bow that may be far off.
+    /// The common offset of bare shafts, of a bow that is nearly right.
     pub common_mm: f64,
-    /// The common lean of bare shafts.
+    /// What the common lean of bare shafts differs from what goes with their common offset.
     pub common_lean_deg: f64,
     /// A shaft's own centre.
     pub centre_mm: f64,
@@ -69,19 +75,28 @@ impl Scales {
             bare_lean_deg: 1.0,
             reference_lean_deg: 0.5,
             read_lean_deg: 0.7,
-            frame_deg: 2.0,
-            common_mm: mm(60.0),
-            common_lean_deg: 4.0,
+            frame_deg: 1.5,
+            common_mm: mm(12.0),
+            common_lean_deg: 0.5,
             centre_mm: mm(4.0),
             turning_mm: mm(10.0),
             stiff_mm: mm(6.0),
             against_share: 0.1,
-            set_share: 0.4,
+            set_share: 0.2,
             between_references_mm: mm(5.0),
             between_references_deg: 0.5,
-            lean_per_miss_deg_per_mm: -0.09 * (STATED_AT / distance),
-            discrepancy_deg: 0.4,
+            lean_per_miss_deg_per_mm: -0.10 * (STATED_AT / distance),
+            discrepancy_deg: 0.3,
             stiff_change_share: 0.35,
+        }
+    }
+
+    /// The same scales with a bow that may be far off; then the lean no longer grows in proportion to the offset.
+    pub fn far_off(self) -> Self {
+        Self {
+            common_mm: FAR * self.common_mm,
+            common_lean_deg: FAR_LEAN * self.common_lean_deg,
+            ..self
         }
     }
 }

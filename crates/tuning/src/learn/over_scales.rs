@@ -6,18 +6,6 @@ use crate::Scales;
 use crate::posterior::Posterior;
 use crate::readings::Reader;
 
-/// The archer's scatter may be so much narrower or wider than learned...
-const SCATTER: f64 = 1.25;
-
-/// ... and the shafts' parts so much smaller or larger.
-const SIZES: f64 = 1.5;
-
-/// A bow that is nearly right is off by this share of one that may be far off...
-const NEARLY_RIGHT: f64 = 0.2;
-
-/// ... and so likely before the first shot.
-const NEARLY_RIGHT_BEFORE: f64 = 0.85;
-
 /// The posterior over the learned scales and their neighbours, each weighed by its marginal likelihood.
 ///
 /// # Formula
@@ -44,21 +32,45 @@ pub fn over_scales(reader: &Reader<'_>) -> Posterior {
     Posterior { layout: reader.layout.clone(), mean, covariance, deviance: least }
 }
 
-/// The scales themselves, with other scatter, with other sizes of the shafts' parts, and with a bow that may be far off.
-fn neighbours(learned: &Scales) -> [(f64, Scales); 6] {
-    let near = Scales { common_mm: learned.common_mm * NEARLY_RIGHT, ..*learned };
-    let scatter = |by: f64| Scales {
-        bare_mm: near.bare_mm * by,
-        reference_mm: near.reference_mm * by,
-        ..near
-    };
-    let sizes = |by: f64| Scales {
-        centre_mm: near.centre_mm * by,
-        turning_mm: near.turning_mm * by,
-        stiff_mm: near.stiff_mm * by,
-        ..near
-    };
-    let near = [near, scatter(SCATTER), scatter(1.0 / SCATTER), sizes(SIZES), sizes(1.0 / SIZES)];
-    let [a, b, c, d, e] = near.map(|scales| (NEARLY_RIGHT_BEFORE / near.len() as f64, scales));
-    [a, b, c, d, e, (1.0 - NEARLY_RIGHT_BEFORE, *learned)]
+/// The scales as learned and what else they may be, with the probability of each before the first shot: the archer
+/// scatters wider or less wide, the shafts' parts are larger or smaller, the lean goes with the miss more, less or not at
+/// all, the bow is far off.
+fn neighbours(learned: &Scales) -> [(f64, Scales); 10] {
+    [
+        (0.20, *learned),
+        (0.10, scattering(learned, 1.25)),
+        (0.10, scattering(learned, 0.8)),
+        (0.10, sized(learned, 1.5)),
+        (0.10, sized(learned, 0.67)),
+        (0.10, sized(learned, 0.4)),
+        (0.06, leaning(learned, 1.4)),
+        (0.12, leaning(learned, 0.5)),
+        (0.05, leaning(learned, 0.0)),
+        (0.07, learned.far_off()),
+    ]
+}
+
+fn scattering(learned: &Scales, by: f64) -> Scales {
+    Scales { bare_mm: learned.bare_mm * by, reference_mm: learned.reference_mm * by, ..*learned }
+}
+
+fn sized(learned: &Scales, by: f64) -> Scales {
+    Scales {
+        centre_mm: learned.centre_mm * by,
+        turning_mm: learned.turning_mm * by,
+        stiff_mm: learned.stiff_mm * by,
+        ..*learned
+    }
+}
+
+/// Leans that go `by` times as much with misses; what is left of them is then more their own.
+fn leaning(learned: &Scales, by: f64) -> Scales {
+    let slope = learned.lean_per_miss_deg_per_mm;
+    let left = (1.0 - by) * slope * std::f64::consts::FRAC_1_SQRT_2;
+    Scales {
+        lean_per_miss_deg_per_mm: slope * by,
+        discrepancy_deg: learned.discrepancy_deg.hypot(left * learned.turning_mm),
+        common_lean_deg: learned.common_lean_deg.hypot(left * learned.common_mm),
+        ..*learned
+    }
 }

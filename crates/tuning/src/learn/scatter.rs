@@ -6,7 +6,7 @@ use crate::observation::{Kind, Observations};
 use crate::readings::ShotWeight;
 
 /// The expected scatter weighs as much as so many coordinates.
-const SCATTER_PRIOR: f64 = 4.0;
+const SCATTER_PRIOR: f64 = 2.0;
 
 /// The expected drift from end to end weighs as much as so many coordinates.
 const END_PRIOR: f64 = 6.0;

@@ -8,12 +8,12 @@ use crate::posterior::Posterior;
 use crate::readings::{Coordinate, Of};
 
 /// How far the slope may lie from what was expected, as a share of it.
-const SLOPE_SD_SHARE: f64 = 0.4;
+const SLOPE_SD_SHARE: f64 = 0.25;
 
 /// Moves the slope to where the leans put it.
 ///
 /// # Formula
-/// With r the residual of a lean and t the part of the miss that it goes with, both expected over the posterior,
+/// With r the residual of a lean and t the miss that it goes with, both expected over the posterior,
 /// s ← s + (Σ w E[r t] + (s₀ − s)/v₀) / (Σ w E[t²] + 1/v₀).
 pub fn update(
     scales: &mut Scales,
@@ -34,7 +34,8 @@ pub fn update(
             if seen.lives[shot.life].kind == Kind::Reference {
                 continue;
             }
-            let miss = &design::own_miss(&posterior.layout, shot.life, shot.mark_rad)[at % 2];
+            let miss =
+                &design::bare_hit(&posterior.layout, shot.life, shot.bow, shot.mark_rad)[at % 2];
             let mean = posterior.mean_of(miss);
             across += reading.weight * end.expected_residual_product(reading, miss, posterior);
             along += reading.weight * (mean * mean + posterior.variance_of(miss));

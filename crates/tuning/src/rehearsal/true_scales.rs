@@ -24,7 +24,6 @@ pub fn true_scales(world: &World, spread: Millimetres, distance: Millimetres) ->
         read_lean_deg: NEARLY_NOTHING,
         frame_deg: world.lean_frame_deg,
         common_mm,
-        common_lean_deg: common_mm * world.lean_deg_per_mm.abs(),
         centre_mm: world.centre_mm * faults,
         turning_mm: world.turning_mm * faults,
         stiff_mm: world.stiff_mm * faults,
