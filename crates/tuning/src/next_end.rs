@@ -6,7 +6,7 @@ use rand_pcg::Pcg64;
 
 use crate::judge::{Candidate, Judge};
 use crate::look_ahead::Prospect;
-use crate::{Aim, PlannedShot, Purpose, Verdict};
+use crate::{Aim, OpenReason, PlannedShot, Purpose, Verdict};
 
 /// With fewer bare shots the bow as it stands is not known.
 const SHOTS_TO_KNOW_THE_BOW: usize = 9;
@@ -19,7 +19,9 @@ impl Judge<'_> {
     pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
         let mut open: Vec<(&Candidate<'_>, Prospect)> = judged
             .iter()
-            .filter(|(_, verdict)| matches!(verdict, Verdict::Open(_)))
+            .filter(
+                |(_, verdict)| matches!(verdict, Verdict::Open(why) if *why != OpenReason::BowOff),
+            )
             .filter_map(|(one, _)| Some((one, self.prospect(one)?)))
             .filter(|(one, prospect)| self.is_worth_a_shot(one, prospect.gain_per_shot))
             .collect();

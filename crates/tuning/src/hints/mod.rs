@@ -21,8 +21,12 @@ use crate::History;
 use crate::evidence::Evidence;
 use crate::observation::{Kind, Observations};
 
-/// Only so many of the last ends are looked at: what happened earlier nobody remembers.
-const RECENT_ENDS: usize = 6;
+/// Only so many of the last ends are looked at, and of them those of so many of the last shots: what happened earlier
+/// nobody remembers.
+const RECENT: (usize, usize) = (6, 24);
+
+/// Of an end only so many of the bare shots that are farthest from what is expected are held against each other.
+const ODD_SHOTS: usize = 4;
 
 /// Everything that should be looked at, what is surest first.
 ///
@@ -33,7 +37,9 @@ const RECENT_ENDS: usize = 6;
 pub fn hints(history: &History, evidence: &Evidence<'_>) -> Vec<Hint> {
     let seen = evidence.seen;
     let Some(last) = seen.shots.last() else { return Vec::new() };
-    let recent = last.end.saturating_sub(RECENT_ENDS - 1);
+    let (ends, shots) = RECENT;
+    let of_shots = seen.shots[seen.shots.len().saturating_sub(shots)].end;
+    let recent = last.end.saturating_sub(ends - 1).max(of_shots);
     let mut strong = suspicions(evidence, &journal_ends(history), recent);
     strong.sort_by(|one, other| other.log_odds.total_cmp(&one.log_odds));
     let mut kept: Vec<Suspicion> = Vec::new();
@@ -55,7 +61,11 @@ fn suspicions(evidence: &Evidence<'_>, ends: &[Whereabouts], recent: usize) -> V
     let first = seen.shots.partition_point(|shot| shot.end < recent);
     let shots: Vec<usize> = (first..seen.shots.len()).collect();
     for end in shots.chunk_by(|&one, &next| seen.shots[one].end == seen.shots[next].end) {
-        let bare: Vec<_> = end.iter().copied().filter(|&shot| is_bare(seen, shot)).collect();
+        let mut bare: Vec<_> = end.iter().copied().filter(|&shot| is_bare(seen, shot)).collect();
+        let off = |shot: &usize| evidence.scatter(*shot).square;
+        bare.sort_by(|one, other| off(other).total_cmp(&off(one)));
+        bare.truncate(ODD_SHOTS);
+        bare.sort_unstable();
         all.extend(exchanged(evidence, &bare, ends[seen.shots[end[0]].end]));
     }
     for of_shaft in shots_of_shafts(seen) {
