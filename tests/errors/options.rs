@@ -76,6 +76,10 @@ fn a_mass() {
 fn a_number_of_positions() {
     let label = "0 positions: a nock can be set to 1 to 72 evenly spaced positions";
     refused("positions", "⟦0⟧", label, &[]);
+    let folder = Folder::new();
+    let new = folder.run(&format!("new {JOURNAL} --shafts 1 --reference R --distance 18m"));
+    let said = "invalid value 'all' for '--positions <COUNT|any>': a number from 1 to 72 is expected, or any";
+    new.args("--tolerance 25mm --positions all").code(2).stderr_has(said).check();
 }
 
 #[test]

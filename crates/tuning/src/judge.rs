@@ -72,13 +72,16 @@ impl<'a> Judge<'a> {
         Candidate { standing, life, predictions, best }
     }
 
-    /// The indices a shaft may take: the positions, and where its mark stands now; a fletched one stays.
+    /// The indices a shaft may take: its positions, and where its mark stands now; a fletched one stays.
     fn indices(&self, standing: &Standing) -> Vec<Index> {
         let now = standing.index_now;
         if standing.state == ShaftState::Fletched {
             return vec![now];
         }
-        let mut indices: Vec<_> = self.setup.positions.iter().collect();
+        // A mark that stands at a place as well as the eye can tell is not turned for the difference.
+        let settled = |place: Index| if place.is_at(now) { now } else { place };
+        let places = self.setup.positions.of_shaft(standing.index_first);
+        let mut indices: Vec<_> = places.map(settled).collect();
         if !indices.contains(&now) {
             indices.push(now);
         }

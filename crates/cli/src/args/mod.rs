@@ -6,6 +6,7 @@ mod end;
 mod new;
 mod next;
 mod plot;
+mod positions_value;
 mod practice;
 mod rehearse;
 mod shaft;

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use clap::Args;
 use quarterturn_journal::FaceUnit;
 
+use super::positions_value::positions;
 use super::word_value::word;
 
 /// What can be typed after `new`.
@@ -49,8 +50,10 @@ pub struct NewArgs {
     #[arg(long, value_name = "COUNT", default_value_t = 4)]
     pub arrows_per_end: usize,
 
-    /// How many evenly spaced places a mark may take, the first at 12 o'clock; 12 are the hours
-    #[arg(long, value_name = "COUNT", default_value_t = 12)]
+    /// How many evenly spaced places a mark may take, the first at 12 o'clock: 12 are the hours, any
+    /// is every 5 degrees; 3 are the thirds from where each mark stands now, for arrows that carry
+    /// three vanes already
+    #[arg(long, value_name = "COUNT|any", default_value = "12", value_parser = positions)]
     pub positions: u16,
 
     /// How much lighter a bare shaft is than the reference, where the vanes' mass was not made up: 20gr

@@ -13,6 +13,7 @@ mod next_end;
 mod observations;
 mod planted_truth;
 mod points;
+mod positions;
 mod roster;
 mod signs;
 mod simulated_archer;
