@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
-use quarterturn_tuning::{Advice, Policy, advise};
+use quarterturn_tuning::{Advice, advise};
 
 use crate::clock;
 use crate::failure::Failure;
@@ -31,7 +31,8 @@ impl Opened {
 
     /// What the journal says now.
     pub fn advice(&self) -> Advice {
-        advise(self.journal.state().history(), &Policy::default())
+        let state = self.journal.state();
+        advise(state.history(), state.policy())
     }
 
     /// Says lengths in the unit that the journal's owner likes.

@@ -1,5 +1,6 @@
 //! Everything that a history tells at given scales.
 
+use crate::common_point::Origin;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
@@ -40,6 +41,7 @@ impl<'a> Assessment<'a> {
             shots_with_bow: self.bare().filter(|shot| shot.bow == bow).count(),
             references_shot: self.references_shot(),
             leans_are_read: self.leans_are_read(),
+            origin: Origin::References,
             seed: self.history.events.len() as u64,
         }
     }

@@ -36,7 +36,7 @@ impl Judge<'_> {
             let index = candidate.predictions[at].index;
             let telling = Telling::of(&shown, at, noise);
             let turned = candidate.standing.index_now.turn_to(index).degrees() != 0.0;
-            let turn_cost = if turned { self.policy.turn_cost_shots } else { 0.0 };
+            let turn_cost = if turned { self.turn_cost_shots(candidate.standing) } else { 0.0 };
             let best = SHOTS.iter().map(|&shots| {
                 let gain = self.expected_worth(candidate, &telling, shots) - now;
                 gain / (shots as f64 + turn_cost)
@@ -64,10 +64,10 @@ impl Judge<'_> {
             .flat_map(|at| {
                 let mark_rad = at.index.angle().radians();
                 let lean = design::bare_lean(layout, candidate.life, self.bow, mark_rad, slope);
-                [self.functional(candidate.life, at.index), lean]
+                [self.unmeasured_miss(candidate.life, mark_rad), lean]
             })
             .collect();
-        self.posterior.joint_covariance(&shown)
+        self.joint_covariance(&shown)
     }
 
     /// The variances of what one shot shows beside a reference of the same end: mm², mm², deg², deg².

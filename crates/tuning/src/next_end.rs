@@ -40,6 +40,7 @@ impl Judge<'_> {
     fn is_worth_a_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> bool {
         candidate.standing.counted.is_empty()
             || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
+            || self.lacks_only_shots(candidate)
             || prospect.gain_per_shot >= self.policy.shot_cost
     }
 

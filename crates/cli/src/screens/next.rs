@@ -1,12 +1,12 @@
 //! The screen of `next`.
 
 use quarterturn_geometry::Index;
-use quarterturn_tuning::{Advice, PlannedShot, Purpose, Step};
+use quarterturn_tuning::{Advice, PlannedShot, Purpose, ShaftReport, Step};
 
 use crate::opened::Opened;
 use crate::shorthand;
 use crate::wording::{
-    self, Table, WHAT_A_TURN_BUYS, command, instruction, mark, paragraph, purpose, turn,
+    self, Table, WHAT_A_TURN_BUYS, all, command, instruction, mark, paragraph, purpose, turn,
 };
 
 /// How the bow is moved without preaching which way.
@@ -34,12 +34,27 @@ fn end(shots: &[PlannedShot], advice: &Advice) -> Vec<String> {
     let mut closing: Vec<String> = wording::settles(advice).into_iter().collect();
     closing.push("One arrow to a spot.".to_owned());
     let mut blocks = vec![order(shots)];
+    blocks.extend(worn_nocks(shots, advice));
     if !turns.is_empty() {
         blocks.push(format!("Turn first:\n{}", turns.join("\n")));
         closing.push(WHAT_A_TURN_BUYS.to_owned());
     }
     blocks.push(paragraph("", &closing.join(" ")));
     blocks
+}
+
+/// The shafts of the end whose nocks were turned as often as they bear.
+fn worn_nocks(shots: &[PlannedShot], advice: &Advice) -> Option<String> {
+    let planned = |report: &&ShaftReport| shots.iter().any(|shot| shot.shaft == report.shaft);
+    let worn = advice.shafts.iter().filter(|report| report.nock_is_worn()).filter(planned);
+    let worn: Vec<_> = worn.map(|report| &report.shaft).collect();
+    (!worn.is_empty()).then(|| {
+        let renew = format!(
+            "Renew the nock of {} and record the shaft as repaired: it starts anew.",
+            all(worn)
+        );
+        paragraph("", &renew)
+    })
 }
 
 fn order(shots: &[PlannedShot]) -> String {

@@ -1,0 +1,175 @@
+//! The point that most shafts of a set can reach, and what is judged from it.
+
+use nalgebra::DMatrix;
+use quarterturn_geometry::{Index, Offset};
+
+use crate::design::{self, Planar};
+use crate::judge::{Candidate, Judge};
+use crate::roster::ShaftState;
+use crate::set_mean::SetMean;
+use crate::{BowReport, Matching, MeasuredFrom, Miss};
+
+/// What a judge measures misses from.
+#[derive(Clone, Debug)]
+pub enum Origin {
+    /// The mean of the references in use.
+    References,
+    /// Where bare shafts as a whole land.
+    Common,
+    /// A point near the mean of a set.
+    Set {
+        /// The mean of the set, each shaft at its best index.
+        mean: SetMean,
+        /// From that mean to the point: chosen, and so without a doubt of its own.
+        beyond: Offset,
+    },
+}
+
+impl<'a> Judge<'a> {
+    /// The judge that measures from what the archer wants matched, the shafts seen from there, and the bow.
+    pub fn settled(self) -> (Self, Vec<Candidate<'a>>, BowReport) {
+        let candidates = self.candidates();
+        match self.setup.matching {
+            Matching::Reference => {
+                let bow = self.bow_report(&candidates);
+                (self, candidates, bow)
+            }
+            Matching::Set => self.settled_for_the_set(&candidates),
+        }
+    }
+
+    /// What the reported misses are measured from.
+    pub fn measured_from(&self) -> MeasuredFrom {
+        match &self.origin {
+            Origin::References => MeasuredFrom::Reference,
+            Origin::Common => MeasuredFrom::CommonPoint(self.common_offset()),
+            Origin::Set { mean, beyond } => {
+                let bow = self.posterior.layout.bow(self.bow);
+                let Miss { mean, covariance_mm2 } =
+                    mean.beside_references(self.posterior, bow, &self.references);
+                MeasuredFrom::CommonPoint(Miss { mean: mean + *beyond, covariance_mm2 })
+            }
+        }
+    }
+
+    /// The move that may still bring a shaft in: for a set it is in what is measured from.
+    pub fn shift_to_come(&self, bow: &BowReport) -> Offset {
+        match self.setup.matching {
+            Matching::Reference => bow.wanted_shift,
+            Matching::Set => Offset::ZERO,
+        }
+    }
+
+    /// Whether too few shots of a shaft count for a keep.
+    pub fn is_seen_too_little_to_keep(&self, candidate: &Candidate<'_>) -> bool {
+        let fewest = match self.setup.matching {
+            Matching::Reference => self.policy.keep_shots,
+            Matching::Set => self.policy.set_keep_shots,
+        };
+        candidate.standing.counted.len() < fewest
+    }
+
+    /// Whether a shaft of a set would be kept, were it not for the number of its shots.
+    pub fn lacks_only_shots(&self, candidate: &Candidate<'_>) -> bool {
+        self.setup.matching == Matching::Set
+            && candidate.promise().within >= self.policy.keep_at
+            && self.is_seen_too_little_to_keep(candidate)
+    }
+
+    /// The miss of a shaft at an index.
+    pub fn miss(&self, life: usize, index: Index) -> Miss {
+        let of = self.unmeasured_miss(life, index.angle().radians());
+        let miss = self.posterior.miss(&of);
+        match &self.origin {
+            Origin::References | Origin::Common => miss,
+            Origin::Set { mean, beyond } => {
+                let miss = mean.subtracted_from(&miss, &of);
+                Miss { mean: miss.mean - *beyond, ..miss }
+            }
+        }
+    }
+
+    /// The miss of a shaft with its mark at `mark_rad` as a combination of unknowns, but for the mean of the set.
+    pub fn unmeasured_miss(&self, life: usize, mark_rad: f64) -> Planar {
+        let layout = &self.posterior.layout;
+        match self.origin {
+            Origin::References => {
+                let bare = design::bare_hit(layout, life, self.bow, mark_rad);
+                design::from_references(bare, layout, &self.references)
+            }
+            Origin::Common | Origin::Set { .. } => design::own_miss(layout, life, mark_rad),
+        }
+    }
+
+    /// The joint covariance of misses and leans in turn, given as combinations of unknowns.
+    pub fn joint_covariance(&self, of: &[Planar]) -> DMatrix<f64> {
+        let joint = self.posterior.joint_covariance(of);
+        match &self.origin {
+            Origin::References | Origin::Common => joint,
+            Origin::Set { mean, .. } => mean.subtracted_from_every_second(joint, of),
+        }
+    }
+
+    /// Where bare shafts as a whole land, from what is measured from.
+    pub fn common(&self) -> Offset {
+        match &self.origin {
+            Origin::References => {
+                self.posterior.miss(&design::single(self.posterior.layout.bow(self.bow))).mean
+            }
+            Origin::Common => Offset::ZERO,
+            Origin::Set { mean, beyond } => -(mean.mean() + *beyond),
+        }
+    }
+
+    fn settled_for_the_set(
+        self,
+        from_references: &[Candidate<'a>],
+    ) -> (Self, Vec<Candidate<'a>>, BowReport) {
+        let offset = self.common_offset();
+        let now = self.expected_within(&of_the_set(from_references), Offset::ZERO);
+        let judge = self.at_the_common_point();
+        let candidates = judge.candidates();
+        let set = of_the_set(&candidates);
+        let bow = BowReport {
+            offset,
+            wanted_shift: -judge.measured_from().at(),
+            expected_within_now: now,
+            expected_within_if_moved: judge.expected_within(&set, Offset::ZERO),
+            shafts: set.len(),
+        };
+        (judge, candidates, bow)
+    }
+
+    /// Looks for the point first from the common offset, then from the mean of the shafts at the indices that serve that
+    /// point best.
+    fn at_the_common_point(self) -> Self {
+        let judge = Self { origin: Origin::Common, ..self };
+        let candidates = judge.candidates();
+        let set = of_the_set(&candidates);
+        let shift = judge.best_shift(&set, Offset::ZERO);
+        let at_best = |one: &&Candidate<'_>| (one.life, judge.best_after(one, shift));
+        let mean = SetMean::of(judge.posterior, &set.iter().map(at_best).collect::<Vec<_>>());
+        let shift = shift + mean.mean();
+        let judge =
+            Self { origin: Origin::Set { mean: mean.clone(), beyond: Offset::ZERO }, ..judge };
+        let candidates = judge.candidates();
+        let shift = judge.best_shift(&of_the_set(&candidates), shift);
+        Self { origin: Origin::Set { mean, beyond: -shift }, ..judge }
+    }
+
+    /// The index at which a shaft is likeliest to be inside the tolerance after a common `shift`.
+    fn best_after(&self, one: &Candidate<'_>, shift: Offset) -> Index {
+        let within =
+            one.predictions.iter().map(|at| (at.index, self.within_shifted(&at.miss, shift)));
+        let best = within.max_by(|(_, one), (_, other)| one.total_cmp(other));
+        best.map_or(one.standing.index_now, |(index, _)| index)
+    }
+}
+
+/// The shafts that the common point is to serve: those in use, and those that were fletched where they stand.
+fn of_the_set<'a, 'b>(candidates: &'b [Candidate<'a>]) -> Vec<&'b Candidate<'a>> {
+    let serves = |one: &&Candidate<'_>| {
+        matches!(one.standing.state, ShaftState::InUse | ShaftState::Fletched)
+    };
+    candidates.iter().filter(serves).collect()
+}
