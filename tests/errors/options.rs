@@ -28,7 +28,7 @@ fn a_list_of_shafts() {
     refused("shafts", "1-12,⟦3⟧", "shaft 3 stands here twice", &[TAKE_OUT]);
     refused("shafts", "⟦12-1⟧", "this range runs backwards", &["put the smaller number first"]);
     let sets = "begin a journal for each set of arrows";
-    refused("shafts", "⟦1-99⟧", "more than 60 shafts", &[sets]);
+    refused("shafts", "⟦1-99⟧", "more than 72 shafts", &[sets]);
     let name = "a shaft's name is 1 to 16 letters, digits, '-', '_' or '.'";
     refused("shafts", "1,⟦a b⟧", "this cannot name a shaft", &[name]);
     refused("shafts", "1,⟦⟧,2", "a shaft is missing here", &["for example 1-12 or 1,2,5-8,A"]);

@@ -1,6 +1,7 @@
 //! Everything that a history tells at given scales.
 
 use crate::common_point::Origin;
+use crate::far_off::reach_far;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
@@ -19,8 +20,10 @@ pub struct Assessment<'a> {
 impl<'a> Assessment<'a> {
     /// Reads a history.
     pub fn of(history: &'a History) -> Self {
-        let seen = Observations::of(history);
-        let learned = learn(&seen, &Scales::at(history.setup.distance));
+        let mut seen = Observations::of(history);
+        let mut expected = Scales::at(history.setup.distance);
+        reach_far(&mut seen, &mut expected);
+        let learned = learn(&seen, &expected);
         Self { history, roster: Roster::of(history), learned, seen }
     }
 

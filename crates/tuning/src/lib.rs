@@ -60,6 +60,7 @@ mod common_point;
 mod design;
 mod end;
 mod event;
+mod far_off;
 mod flight;
 mod history;
 mod judge;

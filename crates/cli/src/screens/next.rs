@@ -13,12 +13,16 @@ use crate::wording::{
 const TRIAL_MOVE: &str = "Make one small trial move of one part and note it: the ends before and after \
     tell what it did. If the bow is to stay as it is, say so.";
 
+/// One reference alone cannot be told from a bow that is off.
+const SECOND_REFERENCE: &str = "Before that, shoot another trusted fletched arrow beside the reference: if it \
+    lands with the bare shafts, it is the reference that is off, not the bow.";
+
 /// What to do now, and why.
 pub fn next(opened: &Opened, advice: &Advice) -> String {
     let mut blocks = vec![paragraph("", &wording::why(advice, opened.ruler()))];
     match &advice.step {
         Step::Shoot(shots) => blocks.extend(end(shots, advice)),
-        Step::MoveBow => blocks.push(paragraph("", TRIAL_MOVE)),
+        Step::MoveBow => blocks.extend(before_the_move(opened)),
         Step::Finished(_) => {}
     }
     blocks.extend(
@@ -26,6 +30,13 @@ pub fn next(opened: &Opened, advice: &Advice) -> String {
     );
     blocks.push(what_then(opened, &advice.step));
     blocks.join("\n\n") + "\n"
+}
+
+/// What belongs before and to a move of the bow.
+fn before_the_move(opened: &Opened) -> Vec<String> {
+    let alone = opened.journal.state().roster().references_in_use().count() == 1;
+    let said = [Some(TRIAL_MOVE), alone.then_some(SECOND_REFERENCE)];
+    said.into_iter().flatten().map(|said| paragraph("", said)).collect()
 }
 
 /// The end to shoot: the order, the turns, what it should settle.

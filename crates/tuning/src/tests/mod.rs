@@ -9,6 +9,7 @@ mod calibration;
 mod changes;
 mod common_point;
 mod dense_posterior;
+mod far_off;
 mod left_out;
 mod next_end;
 mod nock;
