@@ -4,10 +4,10 @@ use nalgebra::DMatrix;
 use quarterturn_geometry::{Index, Offset};
 
 use crate::design::{self, Planar};
-use crate::judge::{Candidate, Judge};
+use crate::judge::{Candidate, Judge, MOST_SHOTS};
 use crate::roster::ShaftState;
 use crate::set_mean::SetMean;
-use crate::{BowReport, Matching, MeasuredFrom, Miss};
+use crate::{BowReport, Matching, MeasuredFrom, Miss, Scales};
 
 /// What a judge measures misses from.
 #[derive(Clone, Debug)]
@@ -60,20 +60,37 @@ impl<'a> Judge<'a> {
         }
     }
 
-    /// Whether too few shots of a shaft count for a keep.
-    pub fn is_seen_too_little_to_keep(&self, candidate: &Candidate<'_>) -> bool {
-        let fewest = match self.setup.matching {
+    /// The fewest shots of a shaft that may be a keep.
+    ///
+    /// Shafts of a set are known to each other before they are shot: as alike as shafts usually are. So each must have
+    /// been shot so often that its shots alone, were they all at the common point, would tell it to be inside.
+    ///
+    /// # Formula
+    /// n ≥ −2 ln(1 − level) σ² / R², σ² the variance per axis of a bare shot, R the tolerance.
+    fn fewest_to_keep(&self) -> usize {
+        let Scales { bare_mm, read_mm, .. } = *self.scales;
+        let shot_mm2 = bare_mm * bare_mm + read_mm * read_mm;
+        let tolerance_mm2 = self.setup.tolerance.mm().powi(2);
+        match self.setup.matching {
             Matching::Reference => self.policy.keep_shots,
-            Matching::Set => self.policy.set_keep_shots,
-        };
-        candidate.standing.counted.len() < fewest
+            Matching::Set => {
+                let told_by = -2.0 * (1.0 - self.policy.keep_at).ln() * shot_mm2 / tolerance_mm2;
+                let fewest = self.policy.set_keep_shots;
+                (fewest..=MOST_SHOTS).find(|&n| n as f64 >= told_by).unwrap_or(usize::MAX)
+            }
+        }
     }
 
-    /// Whether a shaft of a set would be kept, were it not for the number of its shots.
-    pub fn lacks_only_shots(&self, candidate: &Candidate<'_>) -> bool {
-        self.setup.matching == Matching::Set
-            && candidate.promise().within >= self.policy.keep_at
-            && self.is_seen_too_little_to_keep(candidate)
+    /// Whether too few shots of a shaft count for a keep.
+    pub fn is_seen_too_little_to_keep(&self, candidate: &Candidate<'_>) -> bool {
+        candidate.standing.counted.len() < self.fewest_to_keep()
+    }
+
+    /// How many more shots make a keep of a shaft that only its set speaks for.
+    pub fn shots_lacking(&self, candidate: &Candidate<'_>) -> Option<usize> {
+        let lacking = self.fewest_to_keep().checked_sub(candidate.standing.counted.len());
+        let spoken_for = candidate.promise().within >= self.policy.keep_at;
+        lacking.filter(|&shots| self.setup.matching == Matching::Set && spoken_for && shots > 0)
     }
 
     /// The miss of a shaft at an index.

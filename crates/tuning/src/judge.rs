@@ -13,7 +13,7 @@ use crate::{
 };
 
 /// More shots than this nobody shoots to settle one shaft.
-const MOST_SHOTS: usize = 50;
+pub const MOST_SHOTS: usize = 50;
 
 /// Everything that verdicts are read from.
 pub struct Judge<'a> {
@@ -214,7 +214,9 @@ impl<'a> Judge<'a> {
         if self.may_retire(candidate) && self.is_out_of_reach(candidate, Offset::ZERO) {
             return OpenReason::BowOff;
         }
-        self.shots_to_decide(candidate.promise())
+        self.shots_lacking(candidate)
+            .or_else(|| self.shots_to_decide(candidate.promise()))
+            .filter(|&shots| shots <= MOST_SHOTS)
             .map_or(OpenReason::CannotTell, OpenReason::MoreShots)
     }
 

@@ -11,6 +11,9 @@ use crate::{Aim, PlannedShot, Purpose, Verdict};
 /// With fewer bare shots the bow as it stands is not known.
 const SHOTS_TO_KNOW_THE_BOW: usize = 9;
 
+/// So many shots of a shaft that only its set speaks for are worth shooting: as many as of any other.
+const WORTH_SHOOTING: usize = 8;
+
 impl Judge<'_> {
     /// The next end, the reference first, the bare shafts shuffled; `None` when nothing is worth a shot.
     pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
@@ -40,7 +43,7 @@ impl Judge<'_> {
     fn is_worth_a_shot(&self, candidate: &Candidate<'_>, prospect: Prospect) -> bool {
         candidate.standing.counted.is_empty()
             || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
-            || self.lacks_only_shots(candidate)
+            || self.shots_lacking(candidate).is_some_and(|shots| shots <= WORTH_SHOOTING)
             || prospect.gain_per_shot >= self.policy.shot_cost
     }
 

@@ -57,9 +57,8 @@ impl SetMean {
     /// The miss `own`, whose combination is `of`, measured from here.
     pub fn subtracted_from(&self, own: &Miss, of: &Planar) -> Miss {
         let across = self.across(of);
-        let covariance_mm2 =
-            own.covariance_mm2 - across - across.transpose() + self.miss.covariance_mm2;
-        Miss { mean: own.mean - self.miss.mean, covariance_mm2 }
+        let apart = own.covariance_mm2 - across - across.transpose() + self.miss.covariance_mm2;
+        Miss { mean: own.mean - self.miss.mean, covariance_mm2: covariance(&apart) }
     }
 
     /// The joint covariance `shown` of the planar combinations `of`, when every second one, from the first, is measured
@@ -89,4 +88,12 @@ impl SetMean {
     fn across(&self, of: &Planar) -> Matrix2<f64> {
         Matrix2::from_fn(|row, column| of[row].of(|at| self.bears[column][at]))
     }
+}
+
+/// What rounding leaves below zero, where a shaft is nearly all of its set, taken for zero.
+fn covariance(of: &Matrix2<f64>) -> Matrix2<f64> {
+    let (x, y) = (of.m11.max(0.0), of.m22.max(0.0));
+    let most = (x * y).sqrt();
+    let across = of.m12.clamp(-most, most);
+    Matrix2::new(x, across, across, y)
 }

@@ -1,6 +1,6 @@
 //! The step in one sentence that a person can act on.
 
-use quarterturn_geometry::{Index, Millimetres};
+use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_tuning::{
     Advice, Aim, Ending, MeasuredFrom, OpenReason, PlannedShot, Purpose, ShaftName, Step, Verdict,
 };
@@ -117,11 +117,14 @@ fn finished(ending: Ending, advice: &Advice, ruler: Ruler) -> String {
 fn brought_in(advice: &Advice, ruler: Ruler) -> String {
     let MeasuredFrom::CommonPoint(point) = advice.measured_from else { return String::new() };
     let either_way = Millimetres::new((point.covariance_mm2.trace() / 2.0).sqrt());
-    format!(
-        "; together they land {} the reference, give or take {}: move the bow so that they come {}, \
-         or set the sight by them",
-        ruler.miss_of(point.mean),
-        ruler.estimate(either_way),
-        ruler.shift(-point.mean)
-    )
+    let lands = ruler.miss_of(point.mean);
+    let where_now = format!(
+        "; together they land {lands} the reference, give or take {}",
+        ruler.estimate(either_way)
+    );
+    let shift = ruler.shift(-point.mean);
+    if shift == ruler.shift(Offset::ZERO) {
+        return where_now;
+    }
+    format!("{where_now}: move the bow so that they come {shift}, or set the sight by them")
 }
