@@ -49,9 +49,9 @@ impl Default for Policy {
             retire_shots: 3,
             shot_cost: 0.003,
             turn_cost_shots: 0.2,
-            worn_turn_cost_shots: 2.0,
+            worn_turn_cost_shots: 0.6,
             worth_a_turn: 0.01,
-            worth_a_worn_turn: 0.05,
+            worth_a_worn_turn: 0.02,
             nock_turns: 8,
             evening_shots: 36,
         }

@@ -42,7 +42,7 @@ fn what_is_given_up_needs_no_new_nock() {
 fn a_worn_nock_stays_where_another_index_is_hardly_better() {
     let shaft = Planted {
         centre: Offset::new(0.0, 16.0),
-        turning: Offset::new(0.0, 4.0),
+        turning: Offset::new(0.0, 2.5),
         ..Planted::default()
     };
     let hours = [0.0, 3.0, 6.0, 9.0, 3.0];
