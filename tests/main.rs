@@ -1,7 +1,9 @@
 //! Acceptance tests: everything here runs the built program and looks only at what comes out of it.
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "in a test that is the message")]
 
+mod aim;
 mod archer;
+mod bad_inputs;
 mod bow;
 mod demo;
 mod end;
@@ -9,6 +11,7 @@ mod errors;
 mod exit_codes;
 mod fixtures;
 mod hints;
+mod limits;
 mod new;
 mod next;
 mod plot;

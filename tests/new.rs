@@ -55,3 +55,25 @@ fn a_journal_says_what_it_recorded() {
     assert_eq!(recorded["tolerance_mm"], json!(25.0));
     assert_eq!(recorded["distance_m"], json!(18.3));
 }
+
+/// Begins a journal with more settings, and says where the marks of shaft 1 may stand.
+fn places(settings: &str) -> Vec<f64> {
+    let folder = Folder::new();
+    let begin = folder.run(&format!("new {JOURNAL} --shafts 1-2 --reference R {settings}"));
+    begin.args("--distance 18.3m --tolerance 25mm").any_stdout().check();
+    let show = folder.run(&format!("show {JOURNAL} --json")).json();
+    let places = show["shafts"][0]["at_positions"].as_array().unwrap();
+    places.iter().map(|at| at["index_deg"].as_f64().unwrap()).collect()
+}
+
+#[test]
+fn three_positions_are_thirds_from_where_each_mark_stands() {
+    assert_eq!(places("--positions 3 --index 1=50"), [50.0, 170.0, 290.0]);
+    assert_eq!(places("--positions 4"), [0.0, 90.0, 180.0, 270.0]);
+}
+
+#[test]
+fn any_position_is_every_five_degrees() {
+    let every_five: Vec<f64> = (0..72).map(|k| f64::from(k) * 5.0).collect();
+    assert_eq!(places("--positions any"), every_five);
+}

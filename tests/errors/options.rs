@@ -28,7 +28,7 @@ fn a_list_of_shafts() {
     refused("shafts", "1-12,⟦3⟧", "shaft 3 stands here twice", &[TAKE_OUT]);
     refused("shafts", "⟦12-1⟧", "this range runs backwards", &["put the smaller number first"]);
     let sets = "begin a journal for each set of arrows";
-    refused("shafts", "⟦1-99⟧", "more than 60 shafts", &[sets]);
+    refused("shafts", "⟦1-99⟧", "more than 72 shafts", &[sets]);
     let name = "a shaft's name is 1 to 16 letters, digits, '-', '_' or '.'";
     refused("shafts", "1,⟦a b⟧", "this cannot name a shaft", &[name]);
     refused("shafts", "1,⟦⟧,2", "a shaft is missing here", &["for example 1-12 or 1,2,5-8,A"]);
@@ -76,6 +76,10 @@ fn a_mass() {
 fn a_number_of_positions() {
     let label = "0 positions: a nock can be set to 1 to 72 evenly spaced positions";
     refused("positions", "⟦0⟧", label, &[]);
+    let folder = Folder::new();
+    let new = folder.run(&format!("new {JOURNAL} --shafts 1 --reference R --distance 18m"));
+    let said = "invalid value 'all' for '--positions <COUNT|any>': a number from 1 to 72 is expected, or any";
+    new.args("--tolerance 25mm --positions all").code(2).stderr_has(said).check();
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
-use quarterturn_tuning::{Advice, Doubt, Policy, advise, doubts};
+use quarterturn_tuning::{Advice, Doubt, advise, doubts};
 
 use crate::clock;
 use crate::failure::Failure;
@@ -31,12 +31,14 @@ impl Opened {
 
     /// What the journal says now.
     pub fn advice(&self) -> Advice {
-        advise(self.journal.state().history(), &Policy::default())
+        let state = self.journal.state();
+        advise(state.history(), state.policy())
     }
 
     /// The doubtful shots that its verdicts hang on; this takes a reading of the journal for each.
     pub fn doubts(&self) -> Vec<Doubt> {
-        doubts(self.journal.state().history(), &Policy::default())
+        let state = self.journal.state();
+        doubts(state.history(), state.policy())
     }
 
     /// Says lengths in the unit that the journal's owner likes.

@@ -3,15 +3,13 @@
 use std::ops::Range;
 
 use quarterturn_geometry::Index;
+use quarterturn_journal::MOST_SHAFTS;
 use quarterturn_tuning::{ShaftName, ShaftNameError};
 use thiserror::Error;
 
 use crate::located::{Advising, Located};
 use crate::quantity::{QuantityFault, angle_deg};
 use crate::suggestion;
-
-/// More shafts than this are not one set.
-const MOST_SHAFTS: u32 = 60;
 
 /// A name and where it was typed; the names of a range share their place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -136,7 +134,7 @@ fn numbered(first: &str, last: &str) -> Result<Vec<ShaftName>, ListFault> {
     let (from, to) = (number(first)?, number(last)?);
     match to.checked_sub(from) {
         None => Err(ListFault::Backwards),
-        Some(more) if more >= MOST_SHAFTS => Err(ListFault::TooMany),
+        Some(more) if more as usize >= MOST_SHAFTS => Err(ListFault::TooMany),
         Some(_) => (from..=to)
             .map(|n| format!("{n:0width$}", width = first.len()))
             .map(|name| name.parse().map_err(|_| ListFault::BadName))
@@ -158,7 +156,7 @@ mod tests {
         assert_eq!(named("1, 2,5-7,A"), ["1", "2", "5", "6", "7", "A"]);
         assert_eq!(named("08-10"), ["08", "09", "10"]);
         assert_eq!(named("shaft-1"), ["shaft-1"]);
-        assert_eq!(named("1-60").len(), 60);
+        assert_eq!(named("1-72").len(), 72);
     }
 
     #[test]
@@ -168,7 +166,7 @@ mod tests {
             ("", "", ListFault::Missing),
             ("1,a b", "a b", ListFault::BadName),
             ("1,8-5", "8-5", ListFault::Backwards),
-            ("1-61", "1-61", ListFault::TooMany),
+            ("1-73", "1-73", ListFault::TooMany),
             ("1-99999999999", "1-99999999999", ListFault::TooMany),
         ] {
             let found = shafts(text).unwrap_err();

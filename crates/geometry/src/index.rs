@@ -7,6 +7,9 @@ use crate::{Angle, Positions, wrap};
 const TURN_DEG: f64 = 360.0;
 pub(crate) const HOUR_DEG: f64 = 30.0;
 
+/// Marks that are closer than this are the same to the eye.
+const SAME_DEG: f64 = 0.05;
+
 /// The clock angle of the builder's ink mark on the **shaft** when the arrow sits on the string.
 ///
 /// 0 = 12 o'clock, clockwise as the archer sees it, in [0, 360) degrees
@@ -77,6 +80,11 @@ impl Index {
         self.turn_deg(other).abs() <= positions.step_deg() / 2.0
     }
 
+    /// Whether `other` is the same place to the eye: less than a twentieth of a degree away.
+    pub fn is_at(self, other: Self) -> bool {
+        self.turn_deg(other).abs() < SAME_DEG
+    }
+
     fn turn_deg(self, other: Self) -> f64 {
         wrap::signed(other.deg - self.deg, TURN_DEG)
     }
@@ -142,6 +150,14 @@ mod tests {
                 assert_eq!(place.is_near(other, Positions::HOURS), near, "{place} {deg}");
             }
         }
+    }
+
+    #[test]
+    fn what_no_eye_can_tell_is_the_same_place() {
+        let seventh = Index::from_degrees(360.0 / 7.0);
+        assert!(seventh.is_at(Index::from_degrees(51.43)));
+        assert!(!seventh.is_at(Index::from_degrees(51.5)));
+        assert!(Index::from_degrees(359.99).is_at(Index::TWELVE));
     }
 
     #[test]

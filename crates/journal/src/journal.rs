@@ -29,7 +29,10 @@ impl Journal {
         stamp: &Stamp,
     ) -> Result<Self, JournalError> {
         beginning.make_explicit();
-        beginning.setup().map_err(|fault| JournalError::Refused { faults: vec![fault] })?;
+        let refused = |fault| JournalError::Refused { faults: vec![fault] };
+        beginning.can_be_served().map_err(refused)?;
+        beginning.setup().map_err(refused)?;
+        beginning.policy().map_err(refused)?;
         let line = line(path, Chain::default(), stamp, &Entry::New(beginning))?;
         disk::create(path, line.as_bytes())?;
         Self::open(path)

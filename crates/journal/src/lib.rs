@@ -54,7 +54,7 @@ pub use error::JournalError;
 pub use face_unit::FaceUnit;
 pub use fault::Fault;
 pub use journal::Journal;
-pub use new_entry::{NewEntry, NewShaft};
+pub use new_entry::{MOST_SHAFTS, NewEntry, NewShaft};
 pub use place::{Place, Step};
 pub use read_end::read_end;
 pub use record::Record;

@@ -1,7 +1,9 @@
 //! How a journal was begun, as it is written in its first record.
 
+use std::ops::RangeInclusive;
+
 use quarterturn_geometry::{Index, Millimetres, Positions};
-use quarterturn_tuning::{MissingMass, Setup, ShaftName};
+use quarterturn_tuning::{Matching, MissingMass, Policy, Setup, ShaftName};
 use serde::{Deserialize, Serialize};
 
 use crate::limit::{Limit, finite};
@@ -14,6 +16,15 @@ const FEWEST_ARROWS: usize = 2;
 
 /// The most: as many as a large quiver holds.
 const MOST_ARROWS: usize = 60;
+
+/// The most bare shafts of one journal: with so many the next end is still found in a second or two.
+pub const MOST_SHAFTS: usize = 72;
+
+/// What an evening may be limited to, bare shots.
+const EVENING_SHOTS: RangeInclusive<usize> = 1..=500;
+
+/// How many turns of a nock are believed.
+const NOCK_TURNS: RangeInclusive<usize> = 1..=100;
 
 /// How a journal is begun; checked when it is created.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -32,6 +43,15 @@ pub struct NewEntry {
     pub arrows_per_end: usize,
     /// How many evenly spaced positions a mark may take.
     pub positions: u16,
+    /// The word of the [`Matching`]; left out: the reference.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub aim: Option<String>,
+    /// The bare shots that are enough for an evening; left out: as many as [`Policy`] says.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shots_per_evening: Option<usize>,
+    /// How many turns a nock bears; left out: as many as [`Policy`] says.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub turns_per_nock: Option<usize>,
     /// What a bare shaft lacks in mass against the reference, grains.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub bare_lighter_gr: Option<f64>,
@@ -90,8 +110,38 @@ impl NewEntry {
                 .map(Millimetres::new)?,
             arrows_per_end: self.arrows_per_end()?,
             positions: self.positions()?,
+            matching: self.matching()?,
             bare_lighter: self.bare_lighter()?,
         })
+    }
+
+    /// The archer's limits, and what else verdicts and plans are priced by.
+    pub(crate) fn policy(&self) -> Result<Policy, Fault> {
+        let usual = Policy::default();
+        let counted = |name, count: Option<usize>, usual, range| {
+            count.map_or(Ok(usual), |count| within(name, count, range))
+        };
+        let Self { shots_per_evening: shots, turns_per_nock: turns, .. } = *self;
+        Ok(Policy {
+            evening_shots: counted("shots_per_evening", shots, usual.evening_shots, EVENING_SHOTS)?,
+            nock_turns: counted("turns_per_nock", turns, usual.nock_turns, NOCK_TURNS)?,
+            ..usual
+        })
+    }
+
+    /// That the journal is not too large to be answered; one that stands is read however large it is.
+    pub(crate) fn can_be_served(&self) -> Result<(), Fault> {
+        match (self.shafts.len(), MOST_SHAFTS) {
+            (count, most) if count > most => {
+                Err(Fault::at("shafts", What::TooManyShafts { count, most }))
+            }
+            _ => Ok(()),
+        }
+    }
+
+    fn matching(&self) -> Result<Matching, Fault> {
+        let word = self.aim.as_deref().map(Matching::from_word).transpose();
+        word.map(Option::unwrap_or_default).map_err(|what| Fault::at("aim", what))
     }
 
     fn shafts(&self) -> Result<Vec<(ShaftName, Index)>, Fault> {
@@ -129,12 +179,7 @@ impl NewEntry {
     }
 
     fn arrows_per_end(&self) -> Result<usize, Fault> {
-        let (count, least, most) = (self.arrows_per_end, FEWEST_ARROWS, MOST_ARROWS);
-        if (least..=most).contains(&count) {
-            Ok(count)
-        } else {
-            Err(Fault::at("arrows_per_end", What::Count { count, least, most }))
-        }
+        within("arrows_per_end", self.arrows_per_end, FEWEST_ARROWS..=MOST_ARROWS)
     }
 
     fn positions(&self) -> Result<Positions, Fault> {
@@ -154,6 +199,15 @@ impl NewEntry {
             arrow_gr,
             speed_m_s,
         }))
+    }
+}
+
+fn within(name: &'static str, count: usize, range: RangeInclusive<usize>) -> Result<usize, Fault> {
+    let (least, most) = range.into_inner();
+    if (least..=most).contains(&count) {
+        Ok(count)
+    } else {
+        Err(Fault::at(name, What::Count { count, least, most }))
     }
 }
 

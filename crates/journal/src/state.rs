@@ -2,7 +2,7 @@
 
 use std::cell::OnceCell;
 
-use quarterturn_tuning::{End, Event, History, Roster, ShaftState, Shot};
+use quarterturn_tuning::{End, Event, History, Policy, Roster, ShaftState, Shot};
 
 use crate::chain::Chain;
 use crate::effect::Effect;
@@ -14,6 +14,7 @@ use crate::{Entry, FaceUnit, Fault, NewEntry, Timestamp, UndoEntry, What};
 pub struct State {
     beginning: NewEntry,
     unit: FaceUnit,
+    policy: Policy,
     history: History,
     /// Drawn up when it is first asked for: an undo costs nothing while a journal is read.
     roster: OnceCell<Roster>,
@@ -25,10 +26,10 @@ pub struct State {
 impl State {
     /// A journal of one record, which ends `chain`.
     pub(crate) fn begun(beginning: NewEntry, chain: Chain) -> Result<Self, Fault> {
-        let (setup, unit) = (beginning.setup()?, beginning.unit()?);
+        let (setup, unit, policy) = (beginning.setup()?, beginning.unit()?, beginning.policy()?);
         let history = History { setup, events: Vec::new() };
         let (roster, numbers) = (OnceCell::new(), Vec::new());
-        Ok(Self { beginning, unit, history, roster, numbers, chain })
+        Ok(Self { beginning, unit, policy, history, roster, numbers, chain })
     }
 
     /// The journal as the model reads it.
@@ -49,6 +50,11 @@ impl State {
     /// The unit that answers are given in.
     pub fn unit(&self) -> FaceUnit {
         self.unit
+    }
+
+    /// What the archer is willing to pay, his limits among it.
+    pub fn policy(&self) -> &Policy {
+        &self.policy
     }
 
     /// The evenings, in the order in which they began.

@@ -79,6 +79,14 @@ pub enum What {
         /// The largest that is taken.
         most: usize,
     },
+    /// More shafts than one journal serves.
+    #[error("{count} shafts: a journal serves at most {most}")]
+    TooManyShafts {
+        /// What was given.
+        count: usize,
+        /// The largest that is taken.
+        most: usize,
+    },
     /// A count of positions that no nock can be set to.
     #[error("{0}")]
     Positions(GeometryError),
@@ -188,6 +196,7 @@ impl What {
             Self::OutOfUse { .. } => "if it is sound, record it as repaired or readmitted first",
             Self::NoHit => "give x_mm and y_mm, or flag it lost or broken",
             Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",
+            Self::TooManyShafts { .. } => "begin a journal for each set of arrows",
             Self::TooLong { .. } => "shorten the notes",
             _ => return None,
         };

@@ -1,6 +1,6 @@
 //! The words that stand for a choice in files and on the command line.
 
-use quarterturn_tuning::{BowPart, Call, Flag, ShaftChange, ShaftState};
+use quarterturn_tuning::{BowPart, Call, Flag, Matching, ShaftChange, ShaftState};
 
 use crate::{FaceUnit, What};
 
@@ -43,3 +43,4 @@ words!(BowPart: Rest "rest", NockingPoint "nocking-point", Cam "cam", Sight "sig
 words!(ShaftChange: Lost "lost", Broken "broken", Repaired "repaired", SetAside "set-aside", Readmit "readmit", Fletched "fletched");
 words!(ShaftState: InUse "in use", Fletched "fletched", SetAside "set aside", Lost "lost", Broken "broken");
 words!(FaceUnit: Millimetres "mm", Centimetres "cm", Inches "in");
+words!(Matching: Reference "reference", Set "set");

@@ -4,7 +4,8 @@
 
 use quarterturn_geometry::{Index, Millimetres, Offset, Positions};
 use quarterturn_tuning::{
-    BowChange, BowPart, Event, History, Pause, Policy, Setup, SimulatedArcher, Step, World, advise,
+    BowChange, BowPart, Event, History, Matching, Pause, Policy, Setup, SimulatedArcher, Step,
+    World, advise,
 };
 
 /// 36 bare shots at three an end.
@@ -87,5 +88,6 @@ fn setup() -> Setup {
         arrows_per_end: 4,
         positions: Positions::HOURS,
         bare_lighter: None,
+        matching: Matching::Reference,
     }
 }

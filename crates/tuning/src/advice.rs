@@ -4,7 +4,7 @@ use nalgebra::Vector2;
 use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_statistics::Interval;
 
-use crate::{Hint, Miss, Response, ShaftName, ShaftState, Verdict};
+use crate::{Hint, MeasuredFrom, Miss, Response, ShaftName, ShaftState, Verdict};
 
 /// Everything that can be said from a history.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,6 +13,8 @@ pub struct Advice {
     pub step: Step,
     /// Every bare shaft, in the order of the journal.
     pub shafts: Vec<ShaftReport>,
+    /// What the misses of the shafts are measured from.
+    pub measured_from: MeasuredFrom,
     /// The bow as it stands.
     pub bow: BowReport,
     /// The archer's own group.
@@ -108,6 +110,10 @@ pub struct ShaftReport {
     pub shots_total: usize,
     /// Shots that are kept and left out: called poor, wind, contact, a nock that moved, another distance.
     pub shots_left_out: usize,
+    /// How often its nock was turned in its present life.
+    pub turns: usize,
+    /// How many more turns its nock bears.
+    pub turns_left: usize,
     /// The miss at `index`.
     pub miss: Miss,
     /// The miss predicted at each position.
@@ -130,7 +136,8 @@ pub struct Prediction {
 pub struct BowReport {
     /// Where bare shafts as a whole land, from the reference.
     pub offset: Miss,
-    /// How far the bow should move what bare shafts do, so that most of them come within reach.
+    /// How far the bow should move what bare shafts do, so that most of them come within reach; of a set that matches
+    /// itself, so that its common point comes to the reference.
     pub wanted_shift: Offset,
     /// Expected number of shafts inside the tolerance at their best index, as the bow stands.
     pub expected_within_now: f64,

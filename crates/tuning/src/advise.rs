@@ -7,20 +7,18 @@ use crate::judge::{Candidate, Judge};
 use crate::leave::{Leave, last_leave};
 use crate::pause::pause;
 use crate::roster::ShaftState;
-use crate::{Advice, BowReport, Ending, History, OpenReason, Policy, Step, Verdict};
+use crate::{Advice, BowReport, Ending, History, Matching, OpenReason, Policy, Step, Verdict};
 
 /// Reads a history and says what to do now; asked twice it says the same.
 pub fn advise(history: &History, policy: &Policy) -> Advice {
     let assessment = Assessment::of(history);
-    let judge = assessment.judge(policy);
-    let candidates = judge.candidates();
-    let bow = judge.bow_report(&candidates);
+    let (judge, candidates, bow) = assessment.judge(policy).settled();
     let evidence = assessment.evidence();
     let leave = last_leave(history);
     let judged: Vec<_> = candidates
         .into_iter()
         .map(|candidate| {
-            let verdict = judge.verdict(&candidate, bow.wanted_shift);
+            let verdict = judge.verdict(&candidate, judge.shift_to_come(&bow));
             (candidate, verdict)
         })
         .collect();
@@ -35,6 +33,7 @@ pub fn advise(history: &History, policy: &Policy) -> Advice {
     Advice {
         shafts: judged.iter().map(report).collect(),
         step,
+        measured_from: judge.measured_from(),
         bow,
         archer: archer_group(&assessment.seen),
         pause: pause(history, &evidence, policy),
@@ -64,7 +63,10 @@ fn next_step(
     if judge.references.is_empty() {
         return Step::Finished(Ending::NoReference);
     }
-    if judge.must_move(bow) && leave.is_none_or(|leave| leave.is_outspoken(judge.policy, bow)) {
+    if judge.setup.matching == Matching::Reference
+        && judge.must_move(bow)
+        && leave.is_none_or(|leave| leave.is_outspoken(judge.policy, bow))
+    {
         return Step::MoveBow;
     }
     if let Some(shots) = judge.next_end(judged) {

@@ -1,6 +1,8 @@
 //! Everything that a history tells at given scales.
 
+use crate::common_point::Origin;
 use crate::evidence::Evidence;
+use crate::far_off::reach_far;
 use crate::judge::Judge;
 use crate::learn::{Learned, learn};
 use crate::observation::{Kind, Observation, Observations};
@@ -20,8 +22,10 @@ pub struct Assessment<'a> {
 impl<'a> Assessment<'a> {
     /// Reads a history.
     pub fn of(history: &'a History) -> Self {
-        let seen = Observations::of(history);
-        let learned = learn(&seen, &Scales::at(history.setup.distance));
+        let mut seen = Observations::of(history);
+        let mut expected = Scales::at(history.setup.distance);
+        reach_far(&mut seen, &mut expected);
+        let learned = learn(&seen, &expected);
         Self { history, roster: Roster::of(history), learned, seen }
     }
 
@@ -43,6 +47,7 @@ impl<'a> Assessment<'a> {
             shots_with_bow: self.bare().filter(|shot| shot.bow == bow).count(),
             references_shot: self.references_shot(),
             leans_are_read: self.leans_are_read(),
+            origin: Origin::References,
             seed: self.history.events.len() as u64,
         }
     }

@@ -33,7 +33,7 @@ impl AtScales {
         let (_, posterior) = reader.solve();
         let references = &history.setup.references;
         let references = references.iter().filter_map(|name| seen.life_of(name)).collect();
-        Self { posterior, seen, references }
+        Self { seen, posterior, references }
     }
 
     /// The miss of a shaft with the bow as it stands, from the mean of the references.

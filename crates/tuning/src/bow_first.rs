@@ -57,7 +57,7 @@ impl Judge<'_> {
     }
 
     /// Where bare shafts as a whole land from the references in use.
-    fn common_offset(&self) -> Miss {
+    pub fn common_offset(&self) -> Miss {
         let layout = &self.posterior.layout;
         self.posterior.miss(&design::from_references(
             design::single(layout.bow(self.bow)),
@@ -67,7 +67,7 @@ impl Judge<'_> {
     }
 
     /// The expected number of shafts inside the tolerance at their best index after a common `shift`.
-    fn expected_within(&self, shafts: &[&Candidate<'_>], shift: Offset) -> f64 {
+    pub fn expected_within(&self, shafts: &[&Candidate<'_>], shift: Offset) -> f64 {
         let reach = |shaft: &&Candidate<'_>| {
             shaft
                 .predictions
@@ -79,7 +79,7 @@ impl Judge<'_> {
     }
 
     /// Looks for the shift that brings most shafts in, from `start` in ever smaller steps.
-    fn best_shift(&self, shafts: &[&Candidate<'_>], start: Offset) -> Offset {
+    pub fn best_shift(&self, shafts: &[&Candidate<'_>], start: Offset) -> Offset {
         let tolerance_mm = self.setup.tolerance.mm();
         let (mut best, mut most) = (start, self.expected_within(shafts, start));
         let mut step_mm = tolerance_mm / 2.0;

@@ -67,6 +67,13 @@ fn add_shaft(to: &mut Planar, layout: &Layout, life: usize, factor: f64, mark_ra
     add(to, layout.set() + 2, factor, -2.0 * mark_rad);
 }
 
+/// What a bare shaft itself adds to where it lands.
+pub fn own_miss(layout: &Layout, life: usize, mark_rad: f64) -> Planar {
+    let mut miss = Planar::default();
+    add_shaft(&mut miss, layout, life, 1.0, mark_rad);
+    miss
+}
+
 /// Where a bare shaft lands, from where references land.
 pub fn bare_hit(layout: &Layout, life: usize, bow: usize, mark_rad: f64) -> Planar {
     let mut hit = Planar::default();

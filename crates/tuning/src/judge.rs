@@ -4,7 +4,8 @@ use nalgebra::{Matrix2, Vector2};
 use quarterturn_geometry::{Index, Offset};
 use quarterturn_statistics::{approximate_probability_within_circle, probability_within_circle};
 
-use crate::design::{self, Planar};
+use crate::common_point::Origin;
+use crate::design;
 use crate::posterior::Posterior;
 use crate::response::BowMove;
 use crate::roster::{Roster, ShaftState, Standing};
@@ -12,11 +13,8 @@ use crate::{
     Miss, OpenReason, Policy, Prediction, RetireReason, Scales, Setup, ShaftReport, Verdict,
 };
 
-/// A turn must promise more than this much probability, or the mark stays where it is.
-const WORTH_A_TURN: f64 = 0.01;
-
 /// More shots than this nobody shoots to settle one shaft.
-const MOST_SHOTS: usize = 50;
+pub const MOST_SHOTS: usize = 50;
 
 /// Everything that verdicts are read from.
 pub struct Judge<'a> {
@@ -41,6 +39,8 @@ pub struct Judge<'a> {
     pub references_shot: usize,
     /// Whether a shot shows its lean.
     pub leans_are_read: bool,
+    /// What misses are measured from.
+    pub origin: Origin,
     /// What the order of the next end is shuffled by.
     pub seed: u64,
 }
@@ -71,17 +71,20 @@ impl<'a> Judge<'a> {
     fn candidate(&self, standing: &'a Standing, life: usize) -> Candidate<'a> {
         let predictions: Vec<_> =
             self.indices(standing).into_iter().map(|index| self.predict(life, index)).collect();
-        let best = best(&predictions, standing.index_now);
+        let best = best(&predictions, standing.index_now, self.worth_a_turn(standing));
         Candidate { standing, life, predictions, best }
     }
 
-    /// The indices a shaft may take: the positions, and where its mark stands now; a fletched one stays.
+    /// The indices a shaft may take: its positions, and where its mark stands now; a fletched one stays.
     fn indices(&self, standing: &Standing) -> Vec<Index> {
         let now = standing.index_now;
         if standing.state == ShaftState::Fletched {
             return vec![now];
         }
-        let mut indices: Vec<_> = self.setup.positions.iter().collect();
+        // A mark that stands at a place as well as the eye can tell is not turned for the difference.
+        let settled = |place: Index| if place.is_at(now) { now } else { place };
+        let places = self.setup.positions.of_shaft(standing.index_first);
+        let mut indices: Vec<_> = places.map(settled).collect();
         if !indices.contains(&now) {
             indices.push(now);
         }
@@ -89,15 +92,8 @@ impl<'a> Judge<'a> {
     }
 
     fn predict(&self, life: usize, index: Index) -> Prediction {
-        let miss = self.posterior.miss(&self.functional(life, index));
+        let miss = self.miss(life, index);
         Prediction { index, miss, within: self.within(&miss) }
-    }
-
-    /// The miss of a shaft at an index as a combination of unknowns.
-    pub fn functional(&self, life: usize, index: Index) -> Planar {
-        let layout = &self.posterior.layout;
-        let bare = design::bare_hit(layout, life, self.bow, index.angle().radians());
-        design::from_references(bare, layout, &self.references)
     }
 
     fn within(&self, miss: &Miss) -> f64 {
@@ -125,6 +121,8 @@ impl<'a> Judge<'a> {
             shots_here: standing.shots_at(promise.index, self.setup.positions),
             shots_total: standing.counted.len(),
             shots_left_out: standing.left_out,
+            turns: standing.turns,
+            turns_left: self.turns_left(standing),
             miss: promise.miss,
             positions: candidate.predictions.clone(),
         }
@@ -154,7 +152,7 @@ impl<'a> Judge<'a> {
         let known_mm2 = promise.miss.covariance_mm2.trace() / 2.0;
         promise.within >= self.policy.keep_at
             && 1.0 - self.loose[candidate.life] >= self.policy.repeats_at
-            && candidate.standing.counted.len() >= self.policy.keep_shots
+            && !self.is_seen_too_little_to_keep(candidate)
             && known_mm2 <= self.shot_variance_mm2() / 2.0
     }
 
@@ -189,7 +187,7 @@ impl<'a> Judge<'a> {
     fn why_retired(&self, candidate: &Candidate<'_>, shift: Offset) -> RetireReason {
         let own = self.posterior.layout.life(candidate.life);
         let centre = self.posterior.miss(&design::single(own)).mean;
-        let common = self.posterior.miss(&design::single(self.posterior.layout.bow(self.bow))).mean;
+        let common = self.common();
         let best = |moved: &dyn Fn(Offset) -> Offset| {
             let cured = candidate.predictions.iter().map(|at| {
                 let miss = Miss { mean: moved(at.miss.mean), ..at.miss };
@@ -219,7 +217,9 @@ impl<'a> Judge<'a> {
         if self.may_retire(candidate) && self.is_out_of_reach(candidate, Offset::ZERO) {
             return OpenReason::BowOff;
         }
-        self.shots_to_decide(candidate.promise())
+        self.shots_lacking(candidate)
+            .or_else(|| self.shots_to_decide(candidate.promise()))
+            .filter(|&shots| shots <= MOST_SHOTS)
             .map_or(OpenReason::CannotTell, OpenReason::MoreShots)
     }
 
@@ -235,12 +235,13 @@ impl<'a> Judge<'a> {
     }
 }
 
-/// The place of the index that promises most; of those that promise nearly as much, the nearest to `now`.
-fn best(predictions: &[Prediction], now: Index) -> usize {
+/// The place of the index that promises most; of those that promise as much but for what is worth a turn, the nearest
+/// to `now`.
+fn best(predictions: &[Prediction], now: Index, worth_a_turn: f64) -> usize {
     let most = predictions.iter().map(|at| at.within).fold(0.0, f64::max);
     let turn = |at: &Prediction| now.turn_to(at.index).degrees().abs();
     let near_enough =
-        predictions.iter().enumerate().filter(|(_, at)| at.within >= most - WORTH_A_TURN);
+        predictions.iter().enumerate().filter(|(_, at)| at.within >= most - worth_a_turn);
     near_enough
         .min_by(|(_, one), (_, other)| turn(one).total_cmp(&turn(other)))
         .map_or(0, |(at, _)| at)

@@ -24,7 +24,9 @@
 //! # Example
 //! ```
 //! use quarterturn_geometry::{Index, Millimetres, Positions};
-//! use quarterturn_tuning::{History, Policy, Setup, SimulatedArcher, Event, Step, World, advise};
+//! use quarterturn_tuning::{
+//!     Event, History, Matching, Policy, Setup, SimulatedArcher, Step, World, advise,
+//! };
 //!
 //! let setup = Setup {
 //!     shafts: vec![("1".parse()?, Index::TWELVE), ("2".parse()?, Index::TWELVE)],
@@ -33,6 +35,7 @@
 //!     tolerance: Millimetres::new(25.0),
 //!     arrows_per_end: 3,
 //!     positions: Positions::HOURS,
+//!     matching: Matching::Reference,
 //!     bare_lighter: None,
 //! };
 //! let mut archer = SimulatedArcher::new(&setup, World::ORDINARY, 7);
@@ -53,11 +56,13 @@ mod archer_group;
 mod assessment;
 mod at_scales;
 mod bow_first;
+mod common_point;
 mod design;
 mod doubts;
 mod end;
 mod event;
 mod evidence;
+mod far_off;
 mod flight;
 mod hints;
 mod history;
@@ -67,8 +72,10 @@ mod layout;
 mod learn;
 mod leave;
 mod look_ahead;
+mod matching;
 mod miss;
 mod next_end;
+mod nock;
 mod normal_equations;
 mod normal_points;
 mod observation;
@@ -83,6 +90,7 @@ mod rehearsal;
 mod response;
 mod roster;
 mod scales;
+mod set_mean;
 mod setup;
 mod shaft_name;
 mod shot;
@@ -107,6 +115,7 @@ pub use event::{BowChange, BowPart, Event, ShaftChange};
 pub use hints::{Hint, Whereabouts};
 pub use history::History;
 pub use known_height::known_height;
+pub use matching::{Matching, MeasuredFrom};
 pub use miss::Miss;
 pub use policy::Policy;
 pub use rehearsal::{Bin, BowAsked, Fate, Figures, Mistake, Outcome, Protocol, Ruling, Said};

@@ -20,8 +20,11 @@ pub struct Prospect {
     pub gain_per_shot: f64,
 }
 
-/// So many of the most promising indices are looked at.
+/// So many of the most promising indices are looked at...
 const TRIED: usize = 4;
+
+/// ... so far apart, because neighbours tell and promise the same.
+const APART_DEG: f64 = 15.0;
 
 impl Judge<'_> {
     /// The index at which a shot of this shaft is expected to be worth most; while it is open it is worth nothing yet.
@@ -32,7 +35,7 @@ impl Judge<'_> {
             let index = candidate.predictions[at].index;
             let telling = Telling::of(&shown, at, noise);
             let turned = candidate.standing.index_now.turn_to(index).degrees() != 0.0;
-            let turn_cost = if turned { self.policy.turn_cost_shots } else { 0.0 };
+            let turn_cost = if turned { self.turn_cost_shots(candidate.standing) } else { 0.0 };
             let best = SHOTS.iter().map(|&shots| {
                 self.expected_worth(candidate, &telling, shots) / (shots as f64 + turn_cost)
             });
@@ -59,10 +62,10 @@ impl Judge<'_> {
             .flat_map(|at| {
                 let mark_rad = at.index.angle().radians();
                 let lean = design::bare_lean(layout, candidate.life, self.bow, mark_rad, slope);
-                [self.functional(candidate.life, at.index), lean]
+                [self.unmeasured_miss(candidate.life, mark_rad), lean]
             })
             .collect();
-        self.posterior.joint_covariance(&shown)
+        self.joint_covariance(&shown)
     }
 
     /// The variances of what one shot shows beside a reference of the same end: mm², mm², deg², deg².
@@ -96,16 +99,23 @@ impl Judge<'_> {
     }
 }
 
-/// The places of the indices that promise most.
+/// The places of the indices that promise most, among them the best.
 fn promising(candidate: &Candidate<'_>) -> Vec<usize> {
     let mut places: Vec<usize> = (0..candidate.predictions.len()).collect();
-    let within = |at: usize| candidate.predictions[at].within;
-    places.sort_by(|&one, &other| within(other).total_cmp(&within(one)));
-    places.truncate(TRIED);
-    if !places.contains(&candidate.best) {
-        places.push(candidate.best);
+    let at = |place: usize| &candidate.predictions[place];
+    let turn_deg = |one, other| at(one).index.turn_to(at(other).index).degrees().abs();
+    places.sort_by(|&one, &other| at(other).within.total_cmp(&at(one).within));
+    let mut tried: Vec<usize> = Vec::new();
+    for place in places {
+        let apart = tried.iter().all(|&other| turn_deg(place, other) >= APART_DEG);
+        if apart && tried.len() < TRIED {
+            tried.push(place);
+        }
     }
-    places
+    if !tried.contains(&candidate.best) {
+        tried.push(candidate.best);
+    }
+    tried
 }
 
 /// How a shot bears on what is predicted.

@@ -14,6 +14,9 @@ const SHOTS_TO_KNOW_THE_BOW: usize = 9;
 /// After so many shots of the references their mean is known better than one more end tells.
 const REFERENCES_TO_KNOW_THEM: usize = 12;
 
+/// So many shots of a shaft that only its set speaks for are worth shooting: as many as of any other.
+const WORTH_SHOOTING: usize = 8;
+
 impl Judge<'_> {
     /// The next end, the reference first, the bare shafts shuffled; `None` when nothing is worth a shot.
     pub fn next_end(&self, judged: &[(Candidate<'_>, Verdict)]) -> Option<Vec<PlannedShot>> {
@@ -44,6 +47,7 @@ impl Judge<'_> {
     fn is_worth_a_shot(&self, candidate: &Candidate<'_>, gain_per_shot: f64) -> bool {
         candidate.standing.counted.is_empty()
             || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
+            || self.shots_lacking(candidate).is_some_and(|shots| shots <= WORTH_SHOOTING)
             || gain_per_shot >= self.policy.shot_cost
     }
 

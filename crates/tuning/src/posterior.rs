@@ -59,6 +59,12 @@ impl Posterior {
         })
     }
 
+    /// The covariance of a combination of unknowns with every unknown.
+    pub fn covariance_with_all(&self, of: &Combination) -> DVector<f64> {
+        let none = DVector::zeros(self.mean.len());
+        of.0.iter().fold(none, |sum, &(at, factor)| sum + self.covariance.column(at) * factor)
+    }
+
     /// Mean and covariance of something in the plane.
     pub fn miss(&self, of: &Planar) -> Miss {
         let mean = design::value(of, |at| self.mean[at]);

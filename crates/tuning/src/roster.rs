@@ -20,12 +20,16 @@ pub struct Standing {
     pub name: ShaftName,
     /// Whether it can be shot.
     pub state: ShaftState,
+    /// Where its mark stood at the beginning.
+    pub index_first: Index,
     /// Where its mark stood when it was last shot, or at the beginning.
     pub index_now: Index,
     /// The marks of its counted shots in its present life, in order.
     pub counted: Vec<Index>,
     /// How many shots are kept but left out.
     pub left_out: usize,
+    /// How often its nock was turned in its present life.
+    pub turns: usize,
 }
 
 /// Whether a shaft can be shot.
@@ -84,7 +88,7 @@ impl Roster {
 
     fn see(&mut self, end: &End, shot: &Shot) {
         let Some(standing) = self.find_mut(&shot.shaft) else { return };
-        standing.index_now = shot.index;
+        standing.turn_to(shot.index);
         if shot.counts() && end.distance.is_none() {
             standing.counted.push(shot.index);
         } else {
@@ -107,15 +111,22 @@ impl Standing {
         Self {
             name: name.clone(),
             state: ShaftState::InUse,
+            index_first: index,
             index_now: index,
             counted: Vec::new(),
             left_out: 0,
+            turns: 0,
         }
     }
 
     /// How many counted shots stood within half a position of `index`.
     pub fn shots_at(&self, index: Index, positions: Positions) -> usize {
         self.counted.iter().filter(|mark| mark.is_near(index, positions)).count()
+    }
+
+    fn turn_to(&mut self, index: Index) {
+        self.turns += usize::from(!self.index_now.is_at(index));
+        self.index_now = index;
     }
 
     fn change(&mut self, change: ShaftChange) {
@@ -127,6 +138,7 @@ impl Standing {
             ShaftChange::Readmit => ShaftState::InUse,
             ShaftChange::Repaired => {
                 self.counted.clear();
+                self.turns = 0;
                 ShaftState::InUse
             }
         };

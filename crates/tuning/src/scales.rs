@@ -92,6 +92,7 @@ impl Scales {
     }
 
     /// The same scales with a bow that may be far off; then the lean no longer grows in proportion to the offset.
+    #[must_use]
     pub fn far_off(self) -> Self {
         Self {
             common_mm: FAR * self.common_mm,

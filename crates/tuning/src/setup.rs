@@ -2,7 +2,7 @@
 
 use quarterturn_geometry::{Index, Millimetres, Positions};
 
-use crate::ShaftName;
+use crate::{Matching, ShaftName};
 
 /// The dozen, its references and the conditions.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,12 +13,14 @@ pub struct Setup {
     pub references: Vec<ShaftName>,
     /// From the archer to the face.
     pub distance: Millimetres,
-    /// How far from the reference a shaft may land.
+    /// How far a shaft may land from what it is to match.
     pub tolerance: Millimetres,
     /// How many arrows are shot before walking up, references included.
     pub arrows_per_end: usize,
     /// Where the marks may be put.
     pub positions: Positions,
+    /// What the shafts are to match.
+    pub matching: Matching,
     /// What a bare shaft lacks in mass against the reference.
     pub bare_lighter: Option<MissingMass>,
 }

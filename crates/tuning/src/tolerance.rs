@@ -20,6 +20,10 @@ pub const SHIFT_LEFT_MM: f64 = 0.1;
 /// How near to the truth forty shots without scatter bring every position, the pull of the prior included; mm.
 pub const NEARLY_TOLD_MM: f64 = 4.0;
 
+/// How near to the truth the common point of a few shafts comes that fly as planted: the pull of the prior, and the
+/// step to which the point is looked for, 0.05 of a tolerance of 25 mm; mm.
+pub const COMMON_POINT_MM: f64 = 8.0;
+
 /// The variance of 32 points that stand for the standard normal on one axis: each weighs a thirty-second, the
 /// outermost alone carry a fifth of it.
 pub const VARIANCE_OF_FEW_POINTS: f64 = 0.25;

@@ -19,7 +19,7 @@ use std::time::Instant;
 
 use clap::Parser;
 use quarterturn_geometry::{Index, Millimetres, Positions};
-use quarterturn_tuning::{Figures, Protocol, Setup, ShaftNameError, World};
+use quarterturn_tuning::{Figures, Matching, Protocol, Setup, ShaftNameError, World};
 
 use self::in_parallel::in_parallel;
 use self::options::Options;
@@ -70,6 +70,7 @@ fn setup() -> Result<Setup, ShaftNameError> {
         tolerance: Millimetres::new(25.0),
         arrows_per_end: 4,
         positions: Positions::HOURS,
+        matching: Matching::default(),
         bare_lighter: None,
     })
 }

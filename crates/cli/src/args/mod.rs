@@ -6,6 +6,7 @@ mod end;
 mod new;
 mod next;
 mod plot;
+mod positions_value;
 mod practice;
 mod rehearse;
 mod shaft;
@@ -61,7 +62,7 @@ pub struct Args {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     /// Begin a journal for a set of shafts
-    New(NewArgs),
+    New(Box<NewArgs>),
     /// Enter an end: where each arrow hit and how it leaned
     End(EndArgs),
     /// What to shoot or do now, and why

@@ -4,7 +4,9 @@ use std::path::PathBuf;
 
 use clap::Args;
 use quarterturn_journal::FaceUnit;
+use quarterturn_tuning::{Matching, Policy};
 
+use super::positions_value::positions;
 use super::word_value::word;
 
 /// What can be typed after `new`.
@@ -33,7 +35,7 @@ pub struct NewArgs {
     #[arg(long, value_name = "LENGTH")]
     pub distance: String,
 
-    /// How far from the reference a shaft may land: 25mm, 1in
+    /// How far a shaft may land from what it is to match: 25mm, 1in
     #[arg(long, value_name = "LENGTH")]
     pub tolerance: String,
 
@@ -45,12 +47,27 @@ pub struct NewArgs {
     #[arg(long, value_name = "LIST")]
     pub index: Option<String>,
 
+    /// What the shafts are to match: the reference; or as a set each other, wherever that is, with the
+    /// move of the bow or the sight said at the end [default: reference]
+    #[arg(long, value_name = "AIM", value_parser = word::<Matching>())]
+    pub aim: Option<Matching>,
+
     /// How many arrows you shoot before walking up, references included
     #[arg(long, value_name = "COUNT", default_value_t = 4)]
     pub arrows_per_end: usize,
 
-    /// How many evenly spaced places a mark may take, the first at 12 o'clock; 12 are the hours
-    #[arg(long, value_name = "COUNT", default_value_t = 12)]
+    /// How many bare shots are enough for one evening
+    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().evening_shots)]
+    pub shots_per_evening: usize,
+
+    /// How many turns one of your nocks bears; common practice for push-in nocks
+    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().nock_turns)]
+    pub turns_per_nock: usize,
+
+    /// How many evenly spaced places a mark may take, the first at 12 o'clock: 12 are the hours, any
+    /// is every 5 degrees; 3 are the thirds from where each mark stands now, for arrows that carry
+    /// three vanes already
+    #[arg(long, value_name = "COUNT|any", default_value = "12", value_parser = positions)]
     pub positions: u16,
 
     /// How much lighter a bare shaft is than the reference, where the vanes' mass was not made up: 20gr

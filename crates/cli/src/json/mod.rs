@@ -1,5 +1,6 @@
 //! Answers for other programs: their names are pinned in docs/machine-interface.md.
 
+mod aim_answer;
 mod archer_answer;
 mod bow_answer;
 mod doubt_answer;

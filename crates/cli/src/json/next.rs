@@ -3,6 +3,7 @@
 use quarterturn_tuning::{Advice, Step};
 use serde::Serialize;
 
+use super::aim_answer::AimAnswer;
 use super::bow_answer::BowAnswer;
 use super::hint_answer::HintAnswer;
 use super::planned::Planned;
@@ -19,6 +20,8 @@ struct NextAnswer<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     settles: Option<String>,
     shots: Vec<Planned<'a>>,
+    #[serde(flatten)]
+    aim: AimAnswer,
     shafts: Vec<ShaftAnswer<'a>>,
     bow: BowAnswer,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -41,6 +44,7 @@ pub fn next(opened: &Opened, advice: &Advice) -> Result<String, Failure> {
         why: wording::why(advice, ruler),
         settles: wording::settles(advice),
         shots: shots.iter().map(Planned::from).collect(),
+        aim: AimAnswer::from(advice.measured_from),
         shafts: advice.shafts.iter().map(|report| ShaftAnswer::new(report, ruler)).collect(),
         bow: BowAnswer::from(&advice.bow),
         pause: advice.pause.map(|pause| wording::pause(pause, ruler)),

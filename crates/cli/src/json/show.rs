@@ -4,6 +4,7 @@ use quarterturn_journal::Word;
 use quarterturn_tuning::{Advice, Doubt, ShaftReport, Standing};
 use serde::Serialize;
 
+use super::aim_answer::AimAnswer;
 use super::archer_answer::ArcherAnswer;
 use super::bow_answer::BowAnswer;
 use super::doubt_answer::DoubtAnswer;
@@ -21,6 +22,10 @@ struct ShowAnswer<'a> {
     tolerance_mm: f64,
     positions: u16,
     arrows_per_end: usize,
+    shots_per_evening: usize,
+    turns_per_nock: usize,
+    #[serde(flatten)]
+    aim: AimAnswer,
     evenings: Vec<&'a str>,
     references: Vec<ReferenceAnswer<'a>>,
     shafts: Vec<ShaftShown<'a>>,
@@ -63,6 +68,9 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String
         tolerance_mm: setup.tolerance.mm(),
         positions: setup.positions.count(),
         arrows_per_end: setup.arrows_per_end,
+        shots_per_evening: state.policy().evening_shots,
+        turns_per_nock: state.policy().nock_turns,
+        aim: AimAnswer::from(advice.measured_from),
         evenings: state.evenings(),
         references: roster.references.iter().map(ReferenceAnswer::from).collect(),
         shafts: advice.shafts.iter().map(shown).collect(),

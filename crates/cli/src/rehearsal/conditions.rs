@@ -1,7 +1,7 @@
 //! What a person says of himself and his dozen, as an invented world.
 
 use quarterturn_geometry::{Index, Millimetres, Positions};
-use quarterturn_tuning::{Leans, Setup, ShaftName, World};
+use quarterturn_tuning::{Leans, Matching, Setup, ShaftName, World};
 
 /// A circle of this diameter, in standard deviations per axis, holds nine shots out of ten: 2 √(2 ln 10).
 const NINE_OF_TEN: f64 = 4.291_932_052_578_694;
@@ -56,6 +56,7 @@ impl Conditions {
             tolerance: self.tolerance,
             arrows_per_end: self.arrows_per_end.into(),
             positions: Positions::HOURS,
+            matching: Matching::default(),
             bare_lighter: None,
         }
     }

@@ -1,7 +1,7 @@
 //! The screen of a new journal, with what belongs before the first bare shot.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::known_height;
+use quarterturn_tuning::{Matching, known_height};
 
 use crate::opened::Opened;
 use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, all, command, count, paragraph};
@@ -22,8 +22,16 @@ pub fn begun(opened: &Opened) -> String {
         let higher = ruler.estimate(higher);
         format!("Bare shafts lack the vanes' mass: {higher} of height are expected and taken off.")
     });
+    let together = (setup.matching == Matching::Set).then(|| {
+        "The shafts are to match each other; how they come to the reference is said at the end."
+            .to_owned()
+    });
     let cautions = BEFORE_THE_FIRST_BARE_SHOT.map(|caution| paragraph("  - ", caution)).join("\n");
-    let said = [heading].into_iter().chain(lighter).map(|sentence| paragraph("", &sentence));
+    let said = [heading]
+        .into_iter()
+        .chain(together)
+        .chain(lighter)
+        .map(|sentence| paragraph("", &sentence));
     let said: Vec<String> = said.collect();
     format!(
         "{}\n\nBefore the first bare shot:\n{cautions}\n\nThen: {}\n",

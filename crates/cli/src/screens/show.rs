@@ -1,7 +1,7 @@
 //! The screen of `show`.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{Advice, Doubt, Miss, ShaftReport, Spread};
+use quarterturn_tuning::{Advice, Doubt, MeasuredFrom, Miss, ShaftReport, Spread};
 
 use crate::opened::Opened;
 use crate::wording::{
@@ -9,8 +9,8 @@ use crate::wording::{
 };
 
 /// What the columns of the table mean.
-const COLUMNS: &str = "The miss is from the reference, with the mark there; the truth lies within the ± \
-    about two times in three. Shots: those at this mark of all that count.";
+const COLUMNS: &str = "with the mark there; the truth lies within the ± about two times in three. Shots: \
+    those at this mark of all that count.";
 
 /// Every shaft, the bow and the archer.
 pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
@@ -18,7 +18,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
     let mut blocks = vec![
         heading(opened),
         shafts(&advice.shafts, doubts, ruler),
-        paragraph("", COLUMNS),
+        paragraph("", &format!("The miss is from {}, {COLUMNS}", measured_from(advice))),
         paragraph("", &bow(advice, ruler)),
         paragraph("", &archer(advice, ruler)),
     ];
@@ -96,10 +96,27 @@ fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
     format!("{across}, {up}")
 }
 
+fn measured_from(advice: &Advice) -> &'static str {
+    match advice.measured_from {
+        MeasuredFrom::Reference => "the reference",
+        MeasuredFrom::CommonPoint(_) => "the point that most shafts can reach",
+    }
+}
+
 fn bow(advice: &Advice, ruler: Ruler) -> String {
     let bow = &advice.bow;
     if advice.shafts.iter().all(|report| report.shots_total == 0) {
         return "Common offset: not known before a bare shaft was shot.".to_owned();
+    }
+    if let MeasuredFrom::CommonPoint(point) = &advice.measured_from {
+        return format!(
+            "The point that most shafts can reach lies {} ({}) from the reference. About {:.0} of {} \
+             come inside the tolerance of it at their best mark.",
+            miss_and_error(point, ruler),
+            ruler.unit().symbol,
+            bow.expected_within_if_moved,
+            count(bow.shafts, "shaft")
+        );
     }
     format!(
         "Common offset of bare shafts from the reference: {} ({}). As the bow stands, about {:.0} of \

@@ -4,7 +4,7 @@ use quarterturn_geometry::Index;
 
 const NUMBERS: [&str; 7] = ["no", "one", "two", "three", "four", "five", "six"];
 
-/// Degrees within which two marks are the same to a person.
+/// Degrees within which an angle is whole or half hours to a person.
 const SAME_DEG: f64 = 0.05;
 
 /// "3 o'clock", "half past 1"; between the half hours "100 deg".
@@ -24,7 +24,7 @@ pub fn turn(from: Index, to: Index) -> Option<String> {
     let size_deg = turned_deg.abs();
     let way = if turned_deg > 0.0 { "clockwise" } else { "counter-clockwise" };
     match hours(size_deg) {
-        _ if size_deg < SAME_DEG => None,
+        _ if from.is_at(to) => None,
         Some(_) if (size_deg - 180.0).abs() < SAME_DEG => Some("half a turn".to_owned()),
         Some(hours) => Some(format!("{hours} {way}")),
         None => Some(format!("{} deg {way}", tenths(size_deg))),

@@ -15,10 +15,15 @@ pub const fn verdict(verdict: Verdict) -> &'static str {
 
 /// The reason of a verdict: a phrase without a full stop.
 pub fn reason(report: &ShaftReport, ruler: Ruler) -> String {
-    match report.verdict {
+    let reason = match report.verdict {
         Verdict::Keep => kept(report),
         Verdict::Open(reason) => open(reason, report),
         Verdict::Retire(reason) => retired(reason, report, ruler),
+    };
+    if report.nock_is_worn() {
+        format!("{reason}; renew its nock, turned {}", count(report.turns, "time"))
+    } else {
+        reason
     }
 }
 
@@ -53,7 +58,7 @@ fn open(reason: OpenReason, report: &ShaftReport) -> String {
 fn retired(reason: RetireReason, report: &ShaftReport, ruler: Ruler) -> String {
     let best = || {
         let miss = ruler.miss_of(report.miss.mean);
-        format!("at {}, its best mark, it still lands {miss} the reference", mark(report.index))
+        format!("at {}, its best mark, it still lands {miss} where it should", mark(report.index))
     };
     match reason {
         RetireReason::CircleTooBig => format!("circle too big: {}", best()),

@@ -1,8 +1,8 @@
 //! The step in one sentence that a person can act on.
 
-use quarterturn_geometry::Index;
+use quarterturn_geometry::{Index, Millimetres, Offset};
 use quarterturn_tuning::{
-    Advice, Aim, Ending, OpenReason, PlannedShot, Purpose, ShaftName, Step, Verdict,
+    Advice, Aim, Ending, MeasuredFrom, OpenReason, PlannedShot, Purpose, ShaftName, Step, Verdict,
 };
 
 use super::{Ruler, all, mark, tally, what_to_move};
@@ -12,7 +12,7 @@ pub fn why(advice: &Advice, ruler: Ruler) -> String {
     match &advice.step {
         Step::Shoot(shots) => format!("Shoot this end for {}.", purposes(shots)),
         Step::MoveBow => move_bow(advice, ruler),
-        Step::Finished(ending) => finished(*ending, advice),
+        Step::Finished(ending) => finished(*ending, advice, ruler),
     }
 }
 
@@ -96,13 +96,14 @@ fn move_bow(advice: &Advice, ruler: Ruler) -> String {
     )
 }
 
-fn finished(ending: Ending, advice: &Advice) -> String {
+fn finished(ending: Ending, advice: &Advice, ruler: Ruler) -> String {
+    let tally = tally(&advice.shafts);
+    let brought_in = brought_in(advice, ruler);
     match ending {
-        Ending::AllDecided => format!("Every shaft has its verdict: {}.", tally(&advice.shafts)),
+        Ending::AllDecided => format!("Every shaft has its verdict: {tally}{brought_in}."),
         Ending::NotWorthMore => format!(
-            "Nothing is left that is worth shooting: {}; what is open would cost more shots than \
-             the answer is worth.",
-            tally(&advice.shafts)
+            "Nothing is left that is worth shooting: {tally}; what is open would cost more shots \
+             than the answer is worth{brought_in}."
         ),
         Ending::NoReference => {
             "No fletched reference is left to measure from: put a trusted arrow under its name and \
@@ -111,4 +112,20 @@ fn finished(ending: Ending, advice: &Advice) -> String {
         }
         Ending::NoShafts => "No bare shaft is left to shoot.".to_owned(),
     }
+}
+
+/// "; together they land 60 mm right of the reference ...": how a set that matches itself comes to the reference.
+fn brought_in(advice: &Advice, ruler: Ruler) -> String {
+    let MeasuredFrom::CommonPoint(point) = advice.measured_from else { return String::new() };
+    let either_way = Millimetres::new((point.covariance_mm2.trace() / 2.0).sqrt());
+    let lands = ruler.miss_of(point.mean);
+    let where_now = format!(
+        "; together they land {lands} the reference, give or take {}",
+        ruler.estimate(either_way)
+    );
+    let shift = ruler.shift(-point.mean);
+    if shift == ruler.shift(Offset::ZERO) {
+        return where_now;
+    }
+    format!("{where_now}: move the bow so that they come {shift}, or set the sight by them")
 }

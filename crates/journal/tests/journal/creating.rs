@@ -2,7 +2,8 @@
 
 use std::fs;
 
-use quarterturn_journal::{FaceUnit, Journal, JournalError, NewEntry};
+use quarterturn_journal::{FaceUnit, Journal, JournalError, NewEntry, NewShaft};
+use quarterturn_tuning::{Matching, Policy};
 
 use crate::scene::{Scene, beginning, stamp};
 
@@ -82,6 +83,13 @@ fn an_impossible_beginning_is_refused() {
         ),
         (refusal(|e| e.units = "ell".into()), "units: \"ell\" is not known here"),
         (refusal(|e| e.arrows_per_end = 0), "arrows_per_end: 0 cannot be: from 2 to 60"),
+        (refusal(|e| e.aim = Some("sky".into())), "aim: \"sky\" is not known here"),
+        (
+            refusal(|e| e.shots_per_evening = Some(0)),
+            "shots_per_evening: 0 cannot be: from 1 to 500",
+        ),
+        (refusal(|e| e.turns_per_nock = Some(101)), "turns_per_nock: 101 cannot be: from 1 to 100"),
+        (refusal(|e| e.shafts = numbered(73)), "shafts: 73 shafts: a journal serves at most 72"),
         (
             refusal(|e| e.positions = 0),
             "positions: 0 positions: a nock can be set to 1 to 72 evenly spaced positions",
@@ -94,6 +102,28 @@ fn an_impossible_beginning_is_refused() {
     for (said, expected) in cases {
         assert_eq!(said, expected);
     }
+}
+
+fn numbered(count: usize) -> Vec<NewShaft> {
+    (1..=count).map(|n| NewShaft { name: n.to_string(), index_deg: 0.0 }).collect()
+}
+
+#[test]
+fn what_is_left_out_of_the_first_record_is_the_reference_and_the_usual_limits() {
+    let state = Scene::begun().open().state().clone();
+    assert_eq!(state.history().setup.matching, Matching::Reference);
+    assert_eq!(state.policy(), &Policy::default());
+}
+
+#[test]
+fn an_aim_and_limits_are_kept() {
+    let (aim, shots_per_evening) = (Some("set".to_owned()), Some(24));
+    let scene = Scene::empty();
+    let entry = NewEntry { aim, shots_per_evening, turns_per_nock: Some(6), ..beginning() };
+    Journal::create(&scene.path, entry, &stamp(1)).unwrap();
+    let state = scene.open().state().clone();
+    assert_eq!(state.history().setup.matching, Matching::Set);
+    assert_eq!((state.policy().evening_shots, state.policy().nock_turns), (24, 6));
 }
 
 #[test]

@@ -5,8 +5,8 @@ use std::path::Path;
 use quarterturn_geometry::{Angle, Index, Lean, Millimetres, Offset, Point, Positions};
 use quarterturn_journal::{FaceUnit, Journal, State};
 use quarterturn_tuning::{
-    BowChange, BowPart, Call, End, Event, Flag, Hit, MissingMass, Setup, ShaftChange, ShaftName,
-    Shot,
+    BowChange, BowPart, Call, End, Event, Flag, Hit, Matching, MissingMass, Setup, ShaftChange,
+    ShaftName, Shot,
 };
 
 use crate::scene::Scene;
@@ -36,6 +36,7 @@ fn how_it_was_begun() {
         tolerance: Millimetres::new(25.4),
         arrows_per_end: 4,
         positions: Positions::new(8).unwrap(),
+        matching: Matching::Reference,
         bare_lighter: Some(MissingMass { lighter_gr: 21.5, arrow_gr: 412.3, speed_m_s: 58.7 }),
     };
     assert_eq!(state.history().setup, expected);

@@ -2,8 +2,8 @@
 
 use quarterturn_geometry::{Index, Millimetres, Positions};
 use quarterturn_tuning::{
-    BowChange, BowPart, BowReport, End, Event, History, Pause, PlannedShot, Policy, Setup,
-    SimulatedArcher, Step, World, advise,
+    BowChange, BowPart, BowReport, End, Event, History, Matching, Pause, PlannedShot, Policy,
+    Setup, SimulatedArcher, Step, World, advise,
 };
 
 use crate::mistake::{Mistake, Turned, exchange, shoot};
@@ -88,5 +88,6 @@ fn setup() -> Setup {
         arrows_per_end: 4,
         positions: Positions::HOURS,
         bare_lighter: None,
+        matching: Matching::Reference,
     }
 }

@@ -3,8 +3,8 @@
 use quarterturn_geometry::{Index, Lean, Millimetres, Offset, Point, Positions};
 
 use crate::{
-    Advice, BowChange, BowPart, End, Event, Flag, History, Hit, Policy, Setup, ShaftChange,
-    ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
+    Advice, BowChange, BowPart, End, Event, Flag, History, Hit, Matching, Policy, Setup,
+    ShaftChange, ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
 };
 
 /// A history being written, all its ends on one evening until another begins.
@@ -25,6 +25,7 @@ impl Journal {
             tolerance: Millimetres::new(25.0),
             arrows_per_end: 4,
             positions: Positions::HOURS,
+            matching: Matching::default(),
             bare_lighter: None,
         };
         Self { history: History { setup, events: Vec::new() }, evening: "first".to_owned() }

@@ -101,3 +101,11 @@ fn only_references_in_use_are_counted_on() {
     let in_use: Vec<_> = roster.references_in_use().map(|one| one.name.as_str()).collect();
     assert_eq!(in_use, ["S"]);
 }
+
+#[test]
+fn a_turn_is_counted_when_the_mark_went_by_more_than_the_eye_can_tell() {
+    let hours = [0.0, 3.0, 3.0, 3.001, 6.0, 0.0];
+    let journal = hours.iter().fold(Journal::of(1), |all, &hour| all.end([at(hour)]));
+    assert_eq!(standing(&journal, "1").turns, 3);
+    assert_eq!(standing(&journal.shaft("1", ShaftChange::Repaired), "1").turns, 0);
+}

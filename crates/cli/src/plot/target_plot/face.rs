@@ -35,11 +35,13 @@ const FOOT_MM: f64 = 4.3;
 pub struct Face<'a> {
     /// The hits.
     pub hits: &'a Hits,
-    /// The shafts with counted shots.
-    pub shafts: Vec<&'a ShaftReport>,
+    /// The shafts with counted shots, their misses from the reference.
+    pub shafts: Vec<ShaftReport>,
+    /// Where they are wanted, from the reference.
+    pub wanted: Offset,
     /// The common offset, where a bare shaft was shot.
     pub common: Option<Miss>,
-    /// How far from the reference a shaft may land.
+    /// How far from there a shaft may land.
     pub tolerance: Millimetres,
     /// The reader's unit.
     pub ruler: Ruler,
@@ -81,7 +83,11 @@ impl Face<'_> {
             };
             Offset::new(reach(mean.x_mm, covariance_mm2.m11), reach(mean.y_mm, covariance_mm2.m22))
         });
-        hits.chain(far_sides).collect()
+        let tolerance_mm = self.tolerance.mm();
+        let far = |mm: f64| mm.abs() + tolerance_mm;
+        let elsewhere = (self.wanted != Offset::ZERO)
+            .then(|| Offset::new(far(self.wanted.x_mm), far(self.wanted.y_mm)));
+        hits.chain(far_sides).chain(elsewhere).collect()
     }
 
     fn grid(&self, canvas: &mut Canvas, scale: Scale) {
@@ -112,7 +118,7 @@ impl Face<'_> {
     }
 
     fn estimates(&self, canvas: &mut Canvas, scale: Scale) {
-        canvas.circle("tolerance", scale.point(Offset::ZERO), scale.length_mm(self.tolerance));
+        canvas.circle("tolerance", scale.point(self.wanted), scale.length_mm(self.tolerance));
         if let Some(ellipse) = self.common.and_then(region) {
             canvas.ellipse("region common", scale.ellipse(ellipse));
         }

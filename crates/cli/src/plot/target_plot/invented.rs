@@ -3,8 +3,9 @@
 use nalgebra::Matrix2;
 use quarterturn_geometry::{Index, Lean, Millimetres, Offset, Point, Positions};
 use quarterturn_tuning::{
-    Advice, ArcherReport, BowReport, Call, End, Ending, Event, Flag, History, Hit, Miss,
-    OpenReason, RetireReason, Setup, ShaftName, ShaftReport, ShaftState, Shot, Step, Verdict,
+    Advice, ArcherReport, BowReport, Call, End, Ending, Event, Flag, History, Hit, Matching,
+    MeasuredFrom, Miss, OpenReason, RetireReason, Setup, ShaftName, ShaftReport, ShaftState, Shot,
+    Step, Verdict,
 };
 use rand::SeedableRng;
 use rand_distr::{Distribution, Normal};
@@ -63,6 +64,7 @@ impl Evening {
             tolerance: Millimetres::new(25.0),
             arrows_per_end: 4,
             positions: Positions::HOURS,
+            matching: Matching::default(),
             bare_lighter: None,
         }
     }
@@ -108,6 +110,8 @@ impl Evening {
             shots_here: self.rounds.saturating_sub(1),
             shots_total: self.rounds,
             shots_left_out: 0,
+            turns: 0,
+            turns_left: 8,
             miss: Miss {
                 mean,
                 covariance_mm2: Matrix2::new(
@@ -168,7 +172,8 @@ fn advice(shafts: Vec<ShaftReport>) -> Advice {
     };
     let step = Step::Finished(Ending::AllDecided);
     let archer = ArcherReport { spread: None };
-    Advice { step, shafts, bow, archer, pause: None, hints: Vec::new() }
+    let measured_from = MeasuredFrom::Reference;
+    Advice { step, shafts, measured_from, bow, archer, pause: None, hints: Vec::new() }
 }
 
 fn shot(shaft: ShaftName, index: Index, at: Point, lean: Lean) -> Shot {

@@ -134,7 +134,8 @@ impl NamedMark {
 
 fn shafts<'a>(face: &'a Face, scale: Scale) -> impl Iterator<Item = NamedMark> + 'a {
     face.shafts.iter().map(move |report| {
-        let (at, miss) = (report.miss.mean, face.ruler.miss_bare(report.miss.mean));
+        let at = report.miss.mean;
+        let miss = face.ruler.miss_bare(at - face.wanted);
         let name = short(&report.shaft);
         let told = format!(
             "{}: {}, {miss} ({})",

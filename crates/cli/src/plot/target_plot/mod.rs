@@ -18,8 +18,8 @@ mod invented;
 #[cfg(test)]
 mod tests;
 
-use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{Advice, History, known_height};
+use quarterturn_geometry::{Millimetres, Offset};
+use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
 
 use super::block::stack;
 use super::canvas::About;
@@ -43,10 +43,18 @@ pub fn target(history: &History, advice: &Advice, ruler: Ruler, title: &str) -> 
     stack(&[&heading, &face, &Legend::of(&face), &table], about)
 }
 
-fn face<'a>(history: &History, advice: &'a Advice, hits: &'a Hits, ruler: Ruler) -> Face<'a> {
-    let shafts: Vec<_> = advice.shafts.iter().filter(|report| report.shots_total > 0).collect();
+fn face<'a>(history: &History, advice: &Advice, hits: &'a Hits, ruler: Ruler) -> Face<'a> {
+    let wanted = advice.measured_from.at();
+    let shot = advice.shafts.iter().filter(|report| report.shots_total > 0);
+    let shafts: Vec<_> = shot.map(|report| seen_from_reference(report, wanted)).collect();
     let common = (!shafts.is_empty()).then_some(advice.bow.offset);
-    Face { hits, shafts, common, tolerance: history.setup.tolerance, ruler }
+    Face { hits, shafts, wanted, common, tolerance: history.setup.tolerance, ruler }
+}
+
+/// The report of a shaft that is measured from `wanted`.
+fn seen_from_reference(report: &ShaftReport, wanted: Offset) -> ShaftReport {
+    let miss = Miss { mean: report.miss.mean + wanted, ..report.miss };
+    ShaftReport { miss, ..report.clone() }
 }
 
 /// What is known of the bare shafts as a whole.
@@ -78,5 +86,11 @@ fn remarks(face: &Face, history: &History) -> Vec<String> {
         let higher = ruler.estimate(higher);
         format!("Bare shafts lack the mass of the vanes: {higher} of height are taken off.")
     });
-    [common(face), shots, middle].into_iter().chain(without).chain(taken_off).collect()
+    let together = (history.setup.matching == Matching::Set).then(|| {
+        "The tolerance is drawn round the point that most shafts can reach; the table measures from \
+         there."
+            .to_owned()
+    });
+    let said = [common(face), shots, middle].into_iter();
+    said.chain(together).chain(without).chain(taken_off).collect()
 }
