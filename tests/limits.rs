@@ -16,7 +16,7 @@ fn shoot(folder: &Folder, marks_deg: &[i32]) {
     for index_deg in marks_deg {
         folder.enter(&json!({"evening": "2027-03-02", "shots": [
             {"shaft": "R", "x_mm": 0, "y_mm": 0},
-            {"shaft": "1", "index_deg": index_deg, "x_mm": 28, "y_mm": -9},
+            {"shaft": "1", "index_deg": index_deg, "x_mm": 21, "y_mm": -9},
         ]}));
     }
 }

@@ -121,8 +121,8 @@ fn assert_calibrated(cases: &[Case]) {
     }
 }
 
-/// Standard errors: 0.006 of the coverage, 0.02 of a bin. The model is a little wary: that the common lean goes with
-/// the common offset, and that the lean of a stiff side is its miss's and no more, it does not know.
+/// Standard errors: 0.006 of the coverage, 0.02 of a bin. The model is a little wary: that the lean of a
+/// stiff side is its miss's and no more, it does not know.
 #[test]
 fn at_known_scales_its_regions_cover_and_its_probabilities_come_true() {
     let session = |seed| {
