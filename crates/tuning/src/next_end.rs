@@ -58,14 +58,15 @@ impl Judge<'_> {
         bare.iter().any(|(one, _)| self.is_worth_a_shot(one, gain_per_shot))
     }
 
-    /// The first reference in use: what the bare shafts are measured from, in the same air and with the same hand.
+    /// The reference in use that was shot least, for their mean is what the bare shafts are measured from; in the same air
+    /// and with the same hand.
     /// Beside a single bare shaft it is half of the shots: once the references are known, every second end does.
     fn reference_to_shoot(&self, bare: usize) -> Option<PlannedShot> {
         let known = self.references_shot >= REFERENCES_TO_KNOW_THEM;
         if bare == 1 && known && self.seed % 2 == 1 {
             return None;
         }
-        let standing = self.roster.references_in_use().next()?;
+        let standing = self.roster.references_in_use().min_by_key(|one| one.counted.len())?;
         Some(PlannedShot { shaft: standing.name.clone(), purpose: Purpose::Reference })
     }
 

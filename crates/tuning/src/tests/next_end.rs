@@ -86,6 +86,15 @@ fn a_reference_that_is_lost_makes_room_for_the_next() {
 }
 
 #[test]
+fn two_references_take_turns() {
+    let journal = Journal::of(9).with(|setup| setup.references = ["R", "S"].map(name).to_vec());
+    let seen = journal.end([shot("1", 0.0, Offset::ZERO)]);
+    assert_eq!(planned(&seen.advice())[0].shaft.as_str(), "S");
+    let both = seen.end_of(vec![shot("S", 0.0, Offset::ZERO), shot("2", 0.0, Offset::ZERO)]);
+    assert_eq!(planned(&both.advice())[0].shaft.as_str(), "R");
+}
+
+#[test]
 fn without_a_reference_nothing_can_be_measured() {
     let shot = shot("1", 0.0, Offset::new(20.0, 0.0));
     let advice = Journal::of(2).end([shot]).shaft("R", ShaftChange::Broken).advice();
