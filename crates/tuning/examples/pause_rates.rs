@@ -2,10 +2,9 @@
 
 #![expect(clippy::print_stdout, reason = "it prints a table")]
 
-use quarterturn_geometry::{Index, Millimetres, Offset, Positions};
+use quarterturn_geometry::Offset;
 use quarterturn_tuning::{
-    BowChange, BowPart, Event, History, Matching, Pause, Policy, Setup, SimulatedArcher, Step,
-    World, advise,
+    BowChange, BowPart, Event, History, Pause, Policy, Setup, SimulatedArcher, Step, World, advise,
 };
 
 /// 36 bare shots at three an end.
@@ -42,7 +41,7 @@ fn main() {
 
 /// The first pause before the evening has its 36 shots.
 fn first_pause(change: Change, seed: u64) -> Option<Pause> {
-    let mut history = History { setup: setup(), events: Vec::new() };
+    let mut history = History { setup: Setup::beside_one_reference(12), events: Vec::new() };
     let tired = World::ORDINARY.spread_mm.map(|mm| mm * change.wider);
     let mut fresh = SimulatedArcher::new(&history.setup, World::ORDINARY, seed);
     // The same seed gives the same shafts; what he shoots elsewhere leads his randomness away.
@@ -75,19 +74,4 @@ fn first_pause(change: Change, seed: u64) -> Option<Pause> {
     }
     let pause = advise(&history, &Policy::default()).pause?;
     (!matches!(pause, Pause::EnoughShots { .. })).then_some(pause)
-}
-
-fn setup() -> Setup {
-    Setup {
-        shafts: (1..=12)
-            .filter_map(|number| Some((number.to_string().parse().ok()?, Index::TWELVE)))
-            .collect(),
-        references: "R".parse().into_iter().collect(),
-        distance: Millimetres::from_metres(18.3),
-        tolerance: Millimetres::new(25.0),
-        arrows_per_end: 4,
-        positions: Positions::HOURS,
-        bare_lighter: None,
-        matching: Matching::Reference,
-    }
 }

@@ -70,6 +70,6 @@ impl<'a> Assessment<'a> {
     }
 
     fn bare(&self) -> impl Iterator<Item = &Observation> {
-        self.seen.shots.iter().filter(|shot| self.seen.lives[shot.life].kind == Kind::Bare)
+        self.seen.shots.iter().filter(|shot| self.seen.kind_of(shot) == Kind::Bare)
     }
 }

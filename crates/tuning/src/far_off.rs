@@ -49,7 +49,7 @@ fn reference(seen: &Observations, sitting: usize) -> Option<Vector2<f64>> {
 }
 
 fn of_kind(seen: &Observations, kind: Kind) -> impl Iterator<Item = &Observation> {
-    seen.shots.iter().filter(move |shot| seen.lives[shot.life].kind == kind)
+    seen.shots.iter().filter(move |shot| seen.kind_of(shot) == kind)
 }
 
 /// The middle of several numbers, 0 of none.

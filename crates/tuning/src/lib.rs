@@ -23,21 +23,11 @@
 //!
 //! # Example
 //! ```
-//! use quarterturn_geometry::{Index, Millimetres, Positions};
 //! use quarterturn_tuning::{
-//!     Event, History, Matching, Policy, Setup, SimulatedArcher, Step, World, advise,
+//!     Event, History, Policy, Setup, SimulatedArcher, Step, World, advise,
 //! };
 //!
-//! let setup = Setup {
-//!     shafts: vec![("1".parse()?, Index::TWELVE), ("2".parse()?, Index::TWELVE)],
-//!     references: vec!["R".parse()?],
-//!     distance: Millimetres::from_metres(18.3),
-//!     tolerance: Millimetres::new(25.0),
-//!     arrows_per_end: 3,
-//!     positions: Positions::HOURS,
-//!     matching: Matching::Reference,
-//!     bare_lighter: None,
-//! };
+//! let setup = Setup { arrows_per_end: 3, ..Setup::beside_one_reference(2) };
 //! let mut archer = SimulatedArcher::new(&setup, World::ORDINARY, 7);
 //! let mut history = History { setup, events: Vec::new() };
 //!
@@ -47,7 +37,6 @@
 //!
 //! let advice = advise(&history, &Policy::default());
 //! assert_eq!(advice.shafts.len(), 2);
-//! # Ok::<(), quarterturn_tuning::ShaftNameError>(())
 //! ```
 
 mod advice;

@@ -83,6 +83,11 @@ impl Observations {
         reader.seen
     }
 
+    /// Whether a shot is a bare shaft's or a reference's.
+    pub fn kind_of(&self, shot: &Observation) -> Kind {
+        self.lives[shot.life].kind
+    }
+
     /// The present life of a name.
     pub fn life_of(&self, name: &ShaftName) -> Option<usize> {
         self.lives.iter().rposition(|life| life.name == *name)

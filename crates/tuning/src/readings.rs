@@ -100,7 +100,7 @@ impl Reader<'_> {
 
     fn hit(&self, at: usize, axis: usize) -> Reading {
         let shot = &self.seen.shots[at];
-        let (mut planar, spread_mm) = match self.seen.lives[shot.life].kind {
+        let (mut planar, spread_mm) = match self.seen.kind_of(shot) {
             Kind::Bare => (
                 design::bare_hit(self.layout, shot.life, shot.bow, shot.mark_rad),
                 self.scales.bare_mm,
@@ -126,7 +126,7 @@ impl Reader<'_> {
         let shot = &self.seen.shots[at];
         let lean_deg = shot.lean_deg?;
         let slope = self.scales.lean_per_miss_deg_per_mm;
-        let (planar, spread_deg) = match self.seen.lives[shot.life].kind {
+        let (planar, spread_deg) = match self.seen.kind_of(shot) {
             Kind::Bare => (
                 design::bare_lean(self.layout, shot.life, shot.bow, shot.mark_rad, slope),
                 self.scales.bare_lean_deg,
@@ -145,7 +145,7 @@ impl Reader<'_> {
     fn stale_mm2(&self, shot: &Observation) -> f64 {
         let changes = (self.seen.bow_changes_mm.len() - shot.bow) as f64;
         let change_mm = self.scales.stiff_mm * self.scales.stiff_change_share;
-        match self.seen.lives[shot.life].kind {
+        match self.seen.kind_of(shot) {
             Kind::Bare => changes * change_mm * change_mm,
             Kind::Reference => 0.0,
         }

@@ -25,6 +25,25 @@ pub struct Setup {
     pub bare_lighter: Option<MissingMass>,
 }
 
+impl Setup {
+    /// The plainest case: shafts numbered from 1 with their marks at 12 o'clock, one reference R, 18.3 m, a tolerance of
+    /// 25 mm, four arrows an end, any of the hours.
+    pub fn beside_one_reference(shafts: usize) -> Self {
+        let name = |name: &str| name.parse::<ShaftName>().ok();
+        let shaft = |number: usize| Some((name(&number.to_string())?, Index::TWELVE));
+        Self {
+            shafts: (1..=shafts).filter_map(shaft).collect(),
+            references: name("R").into_iter().collect(),
+            distance: Millimetres::from_metres(18.3),
+            tolerance: Millimetres::new(25.0),
+            arrows_per_end: 4,
+            positions: Positions::HOURS,
+            matching: Matching::default(),
+            bare_lighter: None,
+        }
+    }
+}
+
 /// The vanes' mass that a bare shaft lacks: it flies faster and lands higher, known and not fitted.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct MissingMass {

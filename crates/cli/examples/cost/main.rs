@@ -10,10 +10,9 @@ mod drawn;
 use std::error::Error;
 use std::time::{Duration, Instant};
 
-use quarterturn_geometry::{Index, Millimetres, Positions};
+use quarterturn_geometry::Index;
 use quarterturn_tuning::{
-    Aim, Event, History, Matching, PlannedShot, Policy, Purpose, Setup, SimulatedArcher, World,
-    advise,
+    Aim, Event, History, PlannedShot, Policy, Purpose, Setup, SimulatedArcher, World, advise,
 };
 
 /// Shots an end, the reference included.
@@ -27,7 +26,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let file = std::env::args().nth(1).unwrap_or_else(|| "cost.svg".to_owned());
     let mut timed = Vec::new();
     for shots in SHOTS {
-        let history = shot_over(shots)?;
+        let history = shot_over(shots);
         let took = (0..ROUNDS).map(|_| time(&history)).min().unwrap_or_default();
         println!("{shots} shots: {:.1} ms", 1000.0 * took.as_secs_f64());
         timed.push((shots, took));
@@ -42,8 +41,8 @@ fn time(history: &History) -> Duration {
 }
 
 /// A dozen shot over and over, three beside the reference in each end, at one hour after another.
-fn shot_over(shots: usize) -> Result<History, Box<dyn Error>> {
-    let setup = setup()?;
+fn shot_over(shots: usize) -> History {
+    let setup = Setup::beside_one_reference(12);
     let mut archer = SimulatedArcher::new(&setup, World::ORDINARY, 1);
     let bare = setup.shafts.iter().map(|(name, _)| name.clone()).cycle();
     let mut bare =
@@ -61,20 +60,5 @@ fn shot_over(shots: usize) -> Result<History, Box<dyn Error>> {
             .collect();
         events.push(Event::End(archer.shoot(&planned, "one evening")));
     }
-    Ok(History { setup, events })
-}
-
-fn setup() -> Result<Setup, Box<dyn Error>> {
-    let shaft =
-        |number: usize| Ok::<_, Box<dyn Error>>((number.to_string().parse()?, Index::TWELVE));
-    Ok(Setup {
-        shafts: (1..=12).map(shaft).collect::<Result<_, _>>()?,
-        references: vec!["R".parse()?],
-        distance: Millimetres::from_metres(18.3),
-        tolerance: Millimetres::new(25.0),
-        arrows_per_end: ARROWS,
-        positions: Positions::HOURS,
-        bare_lighter: None,
-        matching: Matching::Reference,
-    })
+    History { setup, events }
 }

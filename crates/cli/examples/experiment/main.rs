@@ -18,8 +18,7 @@ use std::error::Error;
 use std::time::Instant;
 
 use clap::Parser;
-use quarterturn_geometry::{Index, Millimetres, Positions};
-use quarterturn_tuning::{Figures, Matching, Protocol, Setup, ShaftNameError, World};
+use quarterturn_tuning::{Figures, Protocol, Setup, World};
 
 use self::in_parallel::in_parallel;
 use self::options::Options;
@@ -33,7 +32,7 @@ struct Row {
 
 fn main() -> Result<(), Box<dyn Error>> {
     let options = Options::parse();
-    let setup = setup()?;
+    let setup = Setup::beside_one_reference(12);
     let mut rows = Vec::new();
     for (world_name, world) in options.worlds() {
         for (protocol_name, protocol) in options.protocols() {
@@ -58,19 +57,4 @@ fn play(setup: &Setup, world: World, protocol: Protocol, options: &Options) -> F
     let first = options.seed * 1_000_000;
     let work = |place: usize| protocol.play(setup, world, first + place as u64);
     Figures::of(&in_parallel(options.dozens, work, |_| {}), setup.tolerance)
-}
-
-/// Twelve shafts beside one reference at 18.3 m, 25 mm, four arrows an end.
-fn setup() -> Result<Setup, ShaftNameError> {
-    let shaft = |number: u8| Ok((number.to_string().parse()?, Index::TWELVE));
-    Ok(Setup {
-        shafts: (1..=12).map(shaft).collect::<Result<_, ShaftNameError>>()?,
-        references: vec!["R".parse()?],
-        distance: Millimetres::from_metres(18.3),
-        tolerance: Millimetres::new(25.0),
-        arrows_per_end: 4,
-        positions: Positions::HOURS,
-        matching: Matching::default(),
-        bare_lighter: None,
-    })
 }

@@ -1,7 +1,7 @@
 //! What a person says of himself and his dozen, as an invented world.
 
-use quarterturn_geometry::{Index, Millimetres, Positions};
-use quarterturn_tuning::{Leans, Matching, Setup, ShaftName, World};
+use quarterturn_geometry::Millimetres;
+use quarterturn_tuning::{Leans, Setup, World};
 
 /// A circle of this diameter, in standard deviations per axis, holds nine shots out of ten: 2 √(2 ln 10).
 const NINE_OF_TEN: f64 = 4.291_932_052_578_694;
@@ -47,17 +47,11 @@ impl Conditions {
 
     /// The dozen beside one reference.
     pub fn setup(&self) -> Setup {
-        let name = |name: &str| name.parse::<ShaftName>().ok();
-        let shaft = |number: u16| Some((name(&number.to_string())?, Index::TWELVE));
         Setup {
-            shafts: (1..=self.shafts).filter_map(shaft).collect(),
-            references: name("R").into_iter().collect(),
             distance: self.distance,
             tolerance: self.tolerance,
             arrows_per_end: self.arrows_per_end.into(),
-            positions: Positions::HOURS,
-            matching: Matching::default(),
-            bare_lighter: None,
+            ..Setup::beside_one_reference(self.shafts.into())
         }
     }
 }

@@ -1,9 +1,8 @@
 //! A tuning by the advice, with a mistake in the middle.
 
-use quarterturn_geometry::{Index, Millimetres, Positions};
 use quarterturn_tuning::{
-    BowChange, BowPart, BowReport, End, Event, History, Matching, Pause, PlannedShot, Policy,
-    Setup, SimulatedArcher, Step, World, advise,
+    BowChange, BowPart, BowReport, End, Event, History, Pause, PlannedShot, Policy, Setup,
+    SimulatedArcher, Step, World, advise,
 };
 
 use crate::mistake::{Mistake, Turned, exchange, shoot};
@@ -20,7 +19,7 @@ const FACE_MM_PER_REST_MM: f64 = 40.0;
 
 /// Plays a tuning by the advice, with a mistake or without.
 pub fn play(world: World, mistake: Option<Mistake>, seed: u64) -> Shown {
-    let history = History { setup: setup(), events: Vec::new() };
+    let history = History { setup: Setup::beside_one_reference(12), events: Vec::new() };
     let archer = SimulatedArcher::new(&history.setup, world, seed);
     let shown = Shown { evenings: 1, ..Shown::default() };
     let mut session = Session { history, archer, shown, slipped: None };
@@ -74,20 +73,5 @@ impl Session {
             self.slipped = Some(turned).filter(|_| mistake == Some(Mistake::Slip));
         }
         end
-    }
-}
-
-fn setup() -> Setup {
-    Setup {
-        shafts: (1..=12)
-            .filter_map(|number| Some((number.to_string().parse().ok()?, Index::TWELVE)))
-            .collect(),
-        references: "R".parse().into_iter().collect(),
-        distance: Millimetres::from_metres(18.3),
-        tolerance: Millimetres::new(25.0),
-        arrows_per_end: 4,
-        positions: Positions::HOURS,
-        bare_lighter: None,
-        matching: Matching::Reference,
     }
 }

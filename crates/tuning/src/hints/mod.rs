@@ -82,5 +82,5 @@ fn shots_of_shafts(seen: &Observations) -> impl Iterator<Item = Vec<usize>> {
 }
 
 fn is_bare(seen: &Observations, shot: usize) -> bool {
-    seen.lives[seen.shots[shot].life].kind == Kind::Bare
+    seen.kind_of(&seen.shots[shot]) == Kind::Bare
 }

@@ -21,7 +21,7 @@ pub fn update(
 ) {
     let (mut hits, mut leans) = (Sum::default(), Sum::default());
     for (at, shot) in seen.shots.iter().enumerate() {
-        let bare = seen.lives[shot.life].kind == Kind::Bare;
+        let bare = seen.kind_of(shot) == Kind::Bare;
         let (hit_mm, lean_deg) = if bare {
             (expected.bare_mm, expected.bare_lean_deg)
         } else {

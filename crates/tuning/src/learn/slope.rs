@@ -31,7 +31,7 @@ pub fn update(
         let end = EndMean::of(coordinate, posterior);
         for reading in &coordinate.readings {
             let shot = &seen.shots[reading.shot];
-            if seen.lives[shot.life].kind == Kind::Reference {
+            if seen.kind_of(shot) == Kind::Reference {
                 continue;
             }
             let miss =

@@ -33,7 +33,7 @@ impl Looseness {
 pub fn looseness(seen: &Observations, residuals: &Residuals, scales: &Scales) -> Vec<Looseness> {
     let mut log = vec![WIDER.map(|(_, before)| before.ln()); seen.lives.len()];
     for (at, shot) in seen.shots.iter().enumerate() {
-        if seen.lives[shot.life].kind == Kind::Reference {
+        if seen.kind_of(shot) == Kind::Reference {
             continue;
         }
         add_shot(&mut log[shot.life], residuals.hit[at], scales);
@@ -74,7 +74,7 @@ pub fn weights(
     looseness: &[Looseness],
 ) -> Vec<ShotWeight> {
     let weigh = |(at, shot): (usize, &crate::observation::Observation)| {
-        let bare = seen.lives[shot.life].kind == Kind::Bare;
+        let bare = seen.kind_of(shot) == Kind::Bare;
         let (hit_mm, lean_deg) = if bare {
             (scales.bare_mm, scales.bare_lean_deg)
         } else {

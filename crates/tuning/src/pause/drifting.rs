@@ -42,7 +42,7 @@ pub fn drifting(evidence: &Evidence<'_>, shots: &[usize]) -> Option<Pause> {
 /// Where the references hit in each end, each less what it differs from the others.
 fn reference_hits(evidence: &Evidence<'_>, shots: &[usize]) -> Vec<Vector2<f64>> {
     let (seen, posterior) = (evidence.seen, &evidence.posterior);
-    let is_reference = |&at: &usize| seen.lives[seen.shots[at].life].kind == Kind::Reference;
+    let is_reference = |&at: &usize| seen.kind_of(&seen.shots[at]) == Kind::Reference;
     let references: Vec<usize> = shots.iter().copied().filter(is_reference).collect();
     let own_mm = |life| {
         let own = design::reference_hit(&posterior.layout, life);

@@ -24,7 +24,7 @@ pub struct BowMove {
 pub fn bow_moves(history: &History, seen: &Observations) -> Vec<BowMove> {
     let bare = |bow| {
         let beside = seen.shots.iter().filter(|shot| shot.bow == bow);
-        beside.filter(|shot| seen.lives[shot.life].kind == Kind::Bare).count()
+        beside.filter(|shot| seen.kind_of(shot) == Kind::Bare).count()
     };
     let changes = history.events.iter().filter_map(|event| match event {
         Event::Bow(change) if change.part != BowPart::Sight => Some(change),

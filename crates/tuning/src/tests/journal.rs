@@ -1,10 +1,10 @@
 //! A journal written line by line; what is not said is the plainest case.
 
-use quarterturn_geometry::{Index, Lean, Millimetres, Offset, Point, Positions};
+use quarterturn_geometry::{Index, Lean, Offset, Point};
 
 use crate::{
-    Advice, BowChange, BowPart, End, Event, Flag, History, Hit, Matching, Policy, Setup,
-    ShaftChange, ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
+    Advice, BowChange, BowPart, End, Event, Flag, History, Hit, Policy, Setup, ShaftChange,
+    ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
 };
 
 /// A history being written, all its ends on one evening until another begins.
@@ -17,17 +17,7 @@ pub struct Journal {
 impl Journal {
     /// Shafts 1 to `count` with their marks at 12 o'clock, the reference R, 18.3 m, 25 mm, four arrows an end, hours.
     pub fn of(count: usize) -> Self {
-        let shafts = (1..=count).map(|number| (name(&number.to_string()), Index::TWELVE)).collect();
-        let setup = Setup {
-            shafts,
-            references: vec![name("R")],
-            distance: Millimetres::from_metres(18.3),
-            tolerance: Millimetres::new(25.0),
-            arrows_per_end: 4,
-            positions: Positions::HOURS,
-            matching: Matching::default(),
-            bare_lighter: None,
-        };
+        let setup = Setup::beside_one_reference(count);
         Self { history: History { setup, events: Vec::new() }, evening: "first".to_owned() }
     }
 

@@ -1,11 +1,10 @@
 //! Invented dozens for the tests of the pictures: nobody shot them and no model judged them.
 
 use nalgebra::Matrix2;
-use quarterturn_geometry::{Index, Lean, Millimetres, Offset, Point, Positions};
+use quarterturn_geometry::{Index, Lean, Offset, Point};
 use quarterturn_tuning::{
-    Advice, ArcherReport, BowReport, Call, End, Ending, Event, Flag, History, Hit, Matching,
-    MeasuredFrom, Miss, OpenReason, RetireReason, Setup, ShaftName, ShaftReport, ShaftState, Shot,
-    Step, Verdict,
+    Advice, ArcherReport, BowReport, Call, End, Ending, Event, Flag, History, Hit, MeasuredFrom,
+    Miss, OpenReason, RetireReason, Setup, ShaftName, ShaftReport, ShaftState, Shot, Step, Verdict,
 };
 use rand::SeedableRng;
 use rand_distr::{Distribution, Normal};
@@ -52,20 +51,7 @@ impl Evening {
         let reports = centres.iter().enumerate().map(|(k, &at)| self.report(&mut chance, k, at));
         Dozen {
             advice: advice(reports.collect()),
-            history: History { setup: self.setup(), events },
-        }
-    }
-
-    fn setup(self) -> Setup {
-        Setup {
-            shafts: (0..self.shafts).map(|k| (name(k), Index::TWELVE)).collect(),
-            references: vec![reference()],
-            distance: Millimetres::from_metres(18.3),
-            tolerance: Millimetres::new(25.0),
-            arrows_per_end: 4,
-            positions: Positions::HOURS,
-            matching: Matching::default(),
-            bare_lighter: None,
+            history: History { setup: Setup::beside_one_reference(self.shafts), events },
         }
     }
 
