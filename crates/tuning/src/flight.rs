@@ -25,11 +25,13 @@ impl Flight {
     pub fn about(mean: Self, world: &World, spread_mm: f64, random: &mut Pcg64) -> Self {
         let flies = if random.random::<f64>() < world.flyer_share { FLYER_WIDER } else { 1.0 };
         let sd_mm = spread_mm * flies;
-        let torque = Offset::new(StandardNormal.sample(random), 0.0) * (sd_mm * world.torque_share);
-        let scatter = planar(random, sd_mm);
+        let (across_mm, up_mm) = (sd_mm / world.taller.sqrt(), sd_mm * world.taller.sqrt());
+        let torque_mm = across_mm * world.torque_share;
+        let torque = Offset::new(StandardNormal.sample(random), 0.0) * torque_mm;
+        let scatter = planar(random, 1.0);
         // To the sides torque takes its share out of the spread and adds nothing to it.
-        let still =
-            Offset::new(scatter.x_mm * (1.0 - world.torque_share.powi(2)).sqrt(), scatter.y_mm);
+        let still_mm = across_mm * (1.0 - world.torque_share.powi(2)).sqrt();
+        let still = Offset::new(scatter.x_mm * still_mm, scatter.y_mm * up_mm);
         let reading = planar(random, world.read_mm);
         let wobble_deg = planar(random, world.lean_shot_deg * flies);
         Self {

@@ -77,11 +77,14 @@ impl Judge<'_> {
             let of_end = (end.powi(-2) + 1.0 / (reference * reference + read * read)).recip();
             own * own + read * read + of_end
         };
-        let hit = beside(bare_mm, reference_mm, read_mm, aim_mm);
+        let along = self.scales.along_axes();
+        let hit = [0, 1].map(|axis| {
+            beside(bare_mm * along[axis], reference_mm * along[axis], read_mm, aim_mm[axis])
+        });
         let lean = beside(bare_lean_deg, reference_lean_deg, read_lean_deg, frame_deg);
         // A lean that is not read tells nothing.
         let lean = if self.leans_are_read { lean } else { f64::MAX.sqrt() };
-        Vector4::new(hit, hit, lean, lean)
+        Vector4::new(hit[0], hit[1], lean, lean)
     }
 
     /// The expected worth of a shaft after so many shots.

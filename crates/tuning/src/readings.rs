@@ -89,7 +89,7 @@ impl Reader<'_> {
         let Scales { aim_mm, frame_deg, .. } = *self.scales;
         [(Of::Hit, 0), (Of::Hit, 1), (Of::Lean, 0), (Of::Lean, 1)].map(|(of, axis)| {
             let (end_sd, readings) = match of {
-                Of::Hit => (aim_mm, shots.iter().map(|&shot| self.hit(shot, axis)).collect()),
+                Of::Hit => (aim_mm[axis], shots.iter().map(|&shot| self.hit(shot, axis)).collect()),
                 Of::Lean => {
                     (frame_deg, shots.iter().filter_map(|&shot| self.lean(shot, axis)).collect())
                 }
@@ -111,6 +111,7 @@ impl Reader<'_> {
         };
         planar[axis].0.push((self.layout.sitting(shot.sitting) + axis, 1.0));
         let read_mm = shot.read_mm.unwrap_or(self.scales.read_mm) * shot.coarser;
+        let spread_mm = spread_mm * self.scales.along_axes()[axis];
         let scatter = spread_mm * spread_mm / self.weights[at].hit;
         reading(
             at,

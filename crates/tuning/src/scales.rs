@@ -20,8 +20,10 @@ pub struct Scales {
     pub reference_mm: f64,
     /// A bare shot about its own mean, reading apart.
     pub bare_mm: f64,
-    /// The archer's aim from end to end.
-    pub aim_mm: f64,
+    /// How many times wider shots scatter up and down than to the sides; the sizes above are the geometric mean of the two.
+    pub taller: f64,
+    /// The archer's aim from end to end, to the sides and up and down.
+    pub aim_mm: [f64; 2],
     /// Reading a hit, where nothing else is said.
     pub read_mm: f64,
     /// The lean of a bare shot about its own mean, reading apart.
@@ -70,7 +72,8 @@ impl Scales {
         Self {
             reference_mm: mm(16.0),
             bare_mm: mm(19.0),
-            aim_mm: mm(8.0),
+            taller: 1.0,
+            aim_mm: [mm(8.0); 2],
             read_mm: 4.0,
             bare_lean_deg: 1.0,
             reference_lean_deg: 0.5,
@@ -89,6 +92,18 @@ impl Scales {
             discrepancy_deg: 0.3,
             stiff_change_share: 0.35,
         }
+    }
+
+    /// The scatter of shots along each axis, as a multiple of the geometric mean of the two.
+    pub fn along_axes(&self) -> [f64; 2] {
+        let root = self.taller.sqrt();
+        [root.recip(), root]
+    }
+
+    /// What the squares of a hit's scatter along the axes would sum to, were the archer as wide in both.
+    pub fn rounded_mm2(&self, squares_mm2: [f64; 2]) -> f64 {
+        let [x, y] = squares_mm2;
+        x * self.taller + y / self.taller
     }
 
     /// The same scales with a bow that may be far off; then the lean no longer grows in proportion to the offset.

@@ -12,6 +12,8 @@ const STATED_AT: Millimetres = Millimetres::new(18_300.0);
 pub struct World {
     /// The archer's own spread lies evenly between these two.
     pub spread_mm: [f64; 2],
+    /// How many times wider he spreads up and down than to the sides; the spread is the geometric mean of the two.
+    pub taller: f64,
     /// How much wider bare shots are than fletched ones.
     pub bare_wider: f64,
     /// The share of the spread to the sides that is torque of the hand: it moves hit and lean together.

@@ -6,6 +6,7 @@ impl World {
     /// An ordinary hunter with a compound bow and a usual dozen.
     pub const ORDINARY: Self = Self {
         spread_mm: [12.0, 26.0],
+        taller: 1.0,
         bare_wider: 1.2,
         torque_share: 0.15,
         drift_mm: 8.0,
@@ -38,6 +39,9 @@ impl World {
 
     /// An archer who shoots twice as wide as most.
     pub const SHAKY: Self = Self { spread_mm: [25.0, 45.0], ..Self::ORDINARY };
+
+    /// An archer who holds his line better than his height.
+    pub const TALL: Self = Self { taller: 2.0, ..Self::ORDINARY };
 
     /// An archer who does not look how his arrows stand.
     pub const LEAN_NOT_READ: Self = Self { leans: Leans::NotRead, ..Self::ORDINARY };

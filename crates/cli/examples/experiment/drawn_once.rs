@@ -8,7 +8,7 @@ use rand_pcg::Pcg64;
 type Size = (&'static str, [f64; 2], fn(&mut World) -> &mut f64);
 
 /// Ranges about half and twice the ordinary size.
-const SIZES: [Size; 20] = [
+const SIZES: [Size; 21] = [
     ("narrowest spread_mm", [6.0, 20.0], |world| &mut world.spread_mm[0]),
     ("widest spread_mm", [20.0, 40.0], |world| &mut world.spread_mm[1]),
     ("bare_wider", [1.0, 1.6], |world| &mut world.bare_wider),
@@ -29,6 +29,7 @@ const SIZES: [Size; 20] = [
     ("lean_bends_at_mm", [25.0, 90.0], |world| &mut world.lean_bends_at_mm),
     ("lean_discrepancy_deg", [0.2, 0.8], |world| &mut world.lean_discrepancy_deg),
     ("lean_shot_deg", [0.8, 2.0], |world| &mut world.lean_shot_deg),
+    ("taller", [0.6, 1.7], |world| &mut world.taller),
 ];
 
 /// Draws a world and prints its sizes.

@@ -3,10 +3,11 @@
 use quarterturn_tuning::{Protocol, World};
 
 /// The worlds, the ordinary one first.
-pub const WORLDS: [(&str, World); 7] = [
+pub const WORLDS: [(&str, World); 8] = [
     ("ordinary", World::ORDINARY),
     ("steady", World::STEADY),
     ("shaky", World::SHAKY),
+    ("taller than wide", World::TALL),
     ("lean not read", World::LEAN_NOT_READ),
     ("lean bends back", World::LEAN_BENDS),
     ("good dozen", World::GOOD_DOZEN),

@@ -112,7 +112,8 @@ impl Noise {
     fn of(evidence: &Evidence<'_>, (place, &shot): (usize, &usize)) -> Vec<Self> {
         let Scales { bare_mm, bare_lean_deg, .. } = *evidence.scales;
         let readings = evidence.readings(&[shot]).into_iter();
-        let noise = readings.zip([bare_mm, bare_mm, bare_lean_deg, bare_lean_deg]);
+        let [x_mm, y_mm] = evidence.scales.along_axes().map(|along| along * bare_mm);
+        let noise = readings.zip([x_mm, y_mm, bare_lean_deg, bare_lean_deg]);
         noise
             .map(|(reading, sd)| {
                 let read = (1.0 - reading.scatter_share) / reading.weight;

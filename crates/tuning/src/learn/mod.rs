@@ -33,7 +33,7 @@ pub struct Learned {
     pub weights: Vec<ShotWeight>,
     /// For each life, how it is built.
     pub builds: Vec<Build>,
-    /// For each shot, the expected square of what it scattered, mm², summed over the two axes.
+    /// For each shot, the expected square of what it scattered, mm², summed over the two axes as if the archer were as wide in both.
     pub residuals_mm2: Vec<f64>,
     /// For each life, the probability that it scatters at least twice as widely as the archer's other shafts.
     pub loose: Vec<f64>,
@@ -76,7 +76,7 @@ pub fn learn(seen: &Observations, expected: &Scales) -> Learned {
             builds = build::builds(seen, &posterior, &scales);
             looseness = tails::looseness(seen, &residuals, &scales);
             weights = tails::weights(seen, &residuals, &scales, &looseness);
-            residuals_mm2 = residuals.hit;
+            residuals_mm2 = residuals.hit.iter().map(|&one| scales.rounded_mm2(one)).collect();
         }
     }
     let reader =

@@ -5,14 +5,14 @@ use crate::observation::Observations;
 use crate::posterior::Posterior;
 use crate::readings::{Coordinate, Of, Reading};
 
-/// Expected squares, summed over the two axes.
+/// Expected squares.
 pub struct Residuals {
-    /// For each shot, of the scatter of its hit, mm².
-    pub hit: Vec<f64>,
-    /// For each shot, of the scatter of its lean, deg², where it was read.
+    /// For each shot, of the scatter of its hit along the two axes, mm².
+    pub hit: Vec<[f64; 2]>,
+    /// For each shot, of the scatter of its lean, deg², summed over the two axes, where it was read.
     pub lean: Vec<Option<f64>>,
-    /// Over the ends, of their own aim, mm², and how many coordinates that sums.
-    pub aim: Sum,
+    /// Over the ends, of their own aim along the two axes, mm², and how many ends that sums.
+    pub aim: [Sum; 2],
     /// Over the ends, of their own lean frame, deg², and how many coordinates that sums.
     pub frame: Sum,
 }
@@ -31,21 +31,23 @@ impl Residuals {
     pub fn of(seen: &Observations, coordinates: &[Coordinate], posterior: &Posterior) -> Self {
         let shots = seen.shots.len();
         let mut all = Self {
-            hit: vec![0.0; shots],
+            hit: vec![[0.0; 2]; shots],
             lean: vec![None; shots],
-            aim: Sum::default(),
+            aim: [Sum::default(); 2],
             frame: Sum::default(),
         };
-        for coordinate in coordinates.iter().filter(|one| !one.readings.is_empty()) {
-            all.add(coordinate, posterior);
+        for (at, coordinate) in coordinates.iter().enumerate() {
+            if !coordinate.readings.is_empty() {
+                all.add(coordinate, at % 2, posterior);
+            }
         }
         all
     }
 
-    fn add(&mut self, coordinate: &Coordinate, posterior: &Posterior) {
+    fn add(&mut self, coordinate: &Coordinate, axis: usize, posterior: &Posterior) {
         let end = EndMean::of(coordinate, posterior);
         let of_end = match coordinate.of {
-            Of::Hit => &mut self.aim,
+            Of::Hit => &mut self.aim[axis],
             Of::Lean => &mut self.frame,
         };
         of_end.squares += end.expected_square();
@@ -54,7 +56,7 @@ impl Residuals {
             let square =
                 expected_scatter(reading, end.expected_residual_square(reading, posterior));
             match coordinate.of {
-                Of::Hit => self.hit[reading.shot] += square,
+                Of::Hit => self.hit[reading.shot][axis] = square,
                 Of::Lean => *self.lean[reading.shot].get_or_insert(0.0) += square,
             }
         }

@@ -11,7 +11,11 @@ const SCATTER_PRIOR: f64 = 2.0;
 /// The expected drift from end to end weighs as much as so many coordinates.
 const END_PRIOR: f64 = 6.0;
 
-/// Moves the scatter of shots and ends to where the residuals put it; bare and fletched, x and y keep their ratio.
+/// That the archer is as wide in both axes weighs as much as so many shots.
+const ROUND_PRIOR: f64 = 8.0;
+
+/// Moves the scatter of shots and ends to where the residuals put it; bare and fletched keep their ratio, the leans of x
+/// and y are alike.
 pub fn update(
     scales: &mut Scales,
     expected: &Scales,
@@ -19,7 +23,8 @@ pub fn update(
     residuals: &Residuals,
     weights: &[ShotWeight],
 ) {
-    let (mut hits, mut leans) = (Sum::default(), Sum::default());
+    let mut hits = [Sum::default(); 2];
+    let mut leans = Sum::default();
     for (at, shot) in seen.shots.iter().enumerate() {
         let bare = seen.kind_of(shot) == Kind::Bare;
         let (hit_mm, lean_deg) = if bare {
@@ -27,19 +32,32 @@ pub fn update(
         } else {
             (expected.reference_mm, expected.reference_lean_deg)
         };
-        hits.add(residuals.hit[at] * weights[at].hit / (hit_mm * hit_mm));
+        for (sum, square) in hits.iter_mut().zip(residuals.hit[at]) {
+            sum.add(square * weights[at].hit / (hit_mm * hit_mm), 1.0);
+        }
         if let Some(lean) = residuals.lean[at] {
-            leans.add(lean * weights[at].lean / (lean_deg * lean_deg));
+            leans.add(lean * weights[at].lean / (lean_deg * lean_deg), 2.0);
         }
     }
-    let wider = root_mean(hits, SCATTER_PRIOR, 1.0);
+    scales.taller = taller(hits, scales.bare_mm / expected.bare_mm);
+    let [x, y] = hits;
+    let both =
+        Sum { squares: scales.rounded_mm2([x.squares, y.squares]), terms: x.terms + y.terms };
+    let wider = root_mean(both, SCATTER_PRIOR, 1.0);
     scales.bare_mm = expected.bare_mm * wider;
     scales.reference_mm = expected.reference_mm * wider;
     let wider = root_mean(leans, SCATTER_PRIOR, 1.0);
     scales.bare_lean_deg = expected.bare_lean_deg * wider;
     scales.reference_lean_deg = expected.reference_lean_deg * wider;
-    scales.aim_mm = root_mean(residuals.aim, END_PRIOR, expected.aim_mm);
+    for axis in [0, 1] {
+        scales.aim_mm[axis] = root_mean(residuals.aim[axis], END_PRIOR, expected.aim_mm[axis]);
+    }
     scales.frame_deg = root_mean(residuals.frame, END_PRIOR, expected.frame_deg);
+}
+
+/// How many times wider up and down than to the sides, where both were expected to be `wider` times the unit of the sums.
+fn taller([x, y]: [Sum; 2], wider: f64) -> f64 {
+    root_mean(y, ROUND_PRIOR, wider) / root_mean(x, ROUND_PRIOR, wider)
 }
 
 /// The root of the mean square, with `prior` terms at what was expected.
@@ -48,9 +66,9 @@ pub fn root_mean(sum: Sum, prior: f64, expected: f64) -> f64 {
 }
 
 impl Sum {
-    /// Adds the squares of two coordinates.
-    fn add(&mut self, squares: f64) {
+    /// Adds squares of so many coordinates.
+    fn add(&mut self, squares: f64, terms: f64) {
         self.squares += squares;
-        self.terms += 2.0;
+        self.terms += terms;
     }
 }

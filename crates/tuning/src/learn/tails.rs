@@ -36,7 +36,7 @@ pub fn looseness(seen: &Observations, residuals: &Residuals, scales: &Scales) ->
         if seen.kind_of(shot) == Kind::Reference {
             continue;
         }
-        add_shot(&mut log[shot.life], residuals.hit[at], scales);
+        add_shot(&mut log[shot.life], scales.rounded_mm2(residuals.hit[at]), scales);
     }
     log.into_iter().map(normalised).collect()
 }
@@ -80,7 +80,7 @@ pub fn weights(
         } else {
             (scales.reference_mm, scales.reference_lean_deg)
         };
-        let hit = residuals.hit[at] / (hit_mm * hit_mm);
+        let hit = scales.rounded_mm2(residuals.hit[at]) / (hit_mm * hit_mm);
         let lean = residuals.lean[at].map_or(0.0, |lean| lean / (lean_deg * lean_deg));
         let Looseness(widths) = looseness[shot.life];
         let over_widths = WIDER.iter().zip(widths).map(|((wider, _), probability)| {

@@ -15,9 +15,10 @@ pub fn true_scales(world: &World, spread: Millimetres, distance: Millimetres) ->
     // A bow off by a fixed way in any direction has half the square of it on each axis.
     let common_mm = world.common_mm.hypot(world.bow_off_mm * std::f64::consts::FRAC_1_SQRT_2);
     Scales {
+        taller: world.taller,
         reference_mm,
         bare_mm: reference_mm * world.bare_wider,
-        aim_mm: world.drift_mm,
+        aim_mm: [world.drift_mm; 2],
         read_mm: world.read_mm,
         bare_lean_deg: world.lean_shot_deg,
         reference_lean_deg: world.lean_shot_deg,

@@ -34,7 +34,7 @@ fn own_world(scales: &Scales) -> World {
         spread_mm: [scales.reference_mm; 2],
         bare_wider: scales.bare_mm / scales.reference_mm,
         torque_share: 0.0,
-        drift_mm: scales.aim_mm,
+        drift_mm: scales.aim_mm[0],
         wander_mm: 0.0,
         common_mm: scales.common_mm,
         uneven_share: 0.0,

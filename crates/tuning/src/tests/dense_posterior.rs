@@ -87,7 +87,8 @@ fn scales(value: &Value) -> Scales {
     Scales {
         reference_mm: sd("reference_mm"),
         bare_mm: sd("bare_mm"),
-        aim_mm: sd("aim_mm"),
+        taller: sd("taller"),
+        aim_mm: [0, 1].map(|axis| number(&value["aim_mm"][axis])),
         read_mm: sd("read_mm"),
         bare_lean_deg: sd("bare_lean_deg"),
         reference_lean_deg: sd("reference_lean_deg"),

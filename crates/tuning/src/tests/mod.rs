@@ -4,6 +4,7 @@ pub mod journal;
 mod planted;
 
 mod advice;
+mod axes;
 mod bow;
 mod calibration;
 mod changes;

@@ -72,6 +72,17 @@ fn torque_is_a_part_of_the_spread_and_shows_in_the_lean() {
 }
 
 #[test]
+fn an_archer_may_spread_wider_up_and_down() {
+    let world = World { spread_mm: [20.0, 20.0], taller: 4.0, torque_share: 0.6, ..NOTHING };
+    let hits = hits(&shot(&mut archer(world, 5), "R", 4000, "first"));
+    for (axis, expected) in
+        [(sd(hits.iter().map(|hit| hit.x_mm)), 10.0), (sd(hits.iter().map(|hit| hit.y_mm)), 40.0)]
+    {
+        assert!((axis / expected - 1.0).abs() < SD_TO, "{axis}");
+    }
+}
+
+#[test]
 fn the_aim_walks_off_until_the_evening_is_over() {
     let mut archer = archer(World { wander_mm: 3.0, ..NOTHING }, 2);
     let from_spot_mm = |shots: Vec<Shot>| hits(&shots).last().unwrap().length().mm();

@@ -33,7 +33,7 @@ fn scales() -> Scales {
     Scales {
         reference_mm: 16.0,
         bare_mm: 19.0,
-        aim_mm: 8.0,
+        aim_mm: [8.0; 2],
         read_mm: 4.0,
         common_mm: 30.0,
         centre_mm: 4.0,
