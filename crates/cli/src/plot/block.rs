@@ -1,8 +1,11 @@
 //! Pictures are stacks of blocks: a heading, a face, a legend, a table.
 
-use super::canvas::{About, Canvas};
+use super::canvas::Canvas;
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
+use super::svg::{About, Stretch, svg};
+
+const STYLE: &str = include_str!("style.css");
 
 /// The width of every sheet, mm: the target plot of a dozen fits on A4 and on Letter within margins of 10 mm, and the
 /// text can be read on a phone held upright.
@@ -34,5 +37,5 @@ pub fn stack(blocks: &[&dyn Block], about: About) -> String {
         block.draw(&mut canvas, corner);
         corner = corner.moved(0.0, -block.height_mm() - BETWEEN_MM);
     }
-    canvas.finish(about)
+    svg(&canvas, Stretch::NONE, STYLE, about)
 }

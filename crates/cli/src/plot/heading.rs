@@ -1,8 +1,9 @@
 //! What a picture is and what it says, in words above it.
 
 use super::block::{Block, INNER_MM};
-use super::canvas::{Anchor, Canvas};
+use super::canvas::Canvas;
 use super::paper_point::PaperPoint;
+use super::shape::Anchor;
 use super::text_width::{BOLD, shortened, wrapped};
 
 const TITLE_MM: f64 = 5.2;

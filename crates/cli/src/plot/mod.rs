@@ -12,6 +12,8 @@ mod paper_ellipse;
 mod paper_point;
 mod scale;
 mod segment;
+mod shape;
+mod svg;
 mod target_plot;
 mod text_width;
 mod ticks;

@@ -6,12 +6,13 @@ use quarterturn_tuning::{ShaftName, Verdict};
 use super::face::Face;
 use super::glyphs::{self, SHAFT_MM};
 use super::wording;
-use crate::plot::canvas::{Anchor, Canvas};
+use crate::plot::canvas::Canvas;
 use crate::plot::labels::{self, Label, Room, Wish};
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
 use crate::plot::segment::Segment;
+use crate::plot::shape::Anchor;
 use crate::plot::text_width::{BOLD, MIDDLE, shortened, width_mm};
 use crate::wording::verdict;
 

@@ -6,10 +6,11 @@ use super::face::{Face, LEVEL};
 use super::glyphs;
 use super::hits::HitKind;
 use crate::plot::block::{Block, INNER_MM};
-use crate::plot::canvas::{Anchor, Canvas};
+use crate::plot::canvas::Canvas;
 use crate::plot::paper_ellipse::PaperEllipse;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
+use crate::plot::shape::Anchor;
 use crate::plot::text_width::MIDDLE;
 use crate::wording::count;
 

@@ -22,8 +22,8 @@ use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
 
 use super::block::stack;
-use super::canvas::About;
 use super::heading::Heading;
+use super::svg::About;
 use crate::wording::{Ruler, count};
 use face::Face;
 use hits::{HitKind, Hits};

@@ -5,9 +5,10 @@ use quarterturn_tuning::ShaftReport;
 
 use super::{glyphs, wording};
 use crate::plot::block::{Block, INNER_MM};
-use crate::plot::canvas::{Anchor, Canvas};
+use crate::plot::canvas::Canvas;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::segment::Segment;
+use crate::plot::shape::Anchor;
 use crate::plot::text_width::{BOLD, MIDDLE, shortened};
 use crate::wording::{Ruler, percent_short};
 
