@@ -14,6 +14,7 @@ mod hints;
 mod limits;
 mod new;
 mod next;
+mod paper;
 mod plot;
 mod practice;
 mod purity;

@@ -5,6 +5,7 @@ mod commands;
 mod damaged;
 mod json_end;
 mod options;
+mod paper;
 mod rehearse;
 mod typed_end;
 

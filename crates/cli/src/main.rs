@@ -13,6 +13,7 @@ mod json;
 mod located;
 mod opened;
 mod output;
+mod paper;
 mod plot;
 mod progress;
 mod quantity;

@@ -15,8 +15,8 @@ pub enum Existing {
     Replace,
 }
 
-/// Writes `text` to `path`: beside it first, then in one step to its place.
-pub fn write(path: &Path, text: &str, existing: Existing) -> Result<(), Failure> {
+/// Writes `content` to `path`: beside it first, then in one step to its place.
+pub fn write(path: &Path, content: impl AsRef<[u8]>, existing: Existing) -> Result<(), Failure> {
     let failed = |error: io::Error| match error.kind() {
         ErrorKind::AlreadyExists => {
             let what = format!("{} exists already and is not overwritten", path.display());
@@ -27,7 +27,7 @@ pub fn write(path: &Path, text: &str, existing: Existing) -> Result<(), Failure>
         }
     };
     let beside = beside(path);
-    let written = fill(&beside, text).and_then(|()| place(&beside, path, existing));
+    let written = fill(&beside, content.as_ref()).and_then(|()| place(&beside, path, existing));
     // Where all went well the file beside it is gone already.
     let _ = fs::remove_file(&beside);
     written.map_err(failed)
@@ -51,9 +51,9 @@ fn beside(path: &Path) -> PathBuf {
     path.with_file_name(name)
 }
 
-fn fill(path: &Path, text: &str) -> io::Result<()> {
+fn fill(path: &Path, content: &[u8]) -> io::Result<()> {
     let mut file = OpenOptions::new().write(true).create(true).truncate(true).open(path)?;
-    file.write_all(text.as_bytes())?;
+    file.write_all(content)?;
     file.sync_all()
 }
 

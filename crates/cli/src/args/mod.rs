@@ -5,6 +5,7 @@ mod demo;
 mod end;
 mod new;
 mod next;
+mod paper;
 mod plot;
 mod positions_value;
 mod practice;
@@ -21,6 +22,7 @@ pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
+pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::PlotArgs;
 pub use practice::PracticeArgs;
 pub use rehearse::RehearseArgs;
@@ -71,6 +73,8 @@ pub enum Command {
     Show(ShowArgs),
     /// Draw the target as you see it, as an SVG picture
     Plot(PlotArgs),
+    /// Make sheets to print at true scale: face, card, log, dials, labels
+    Paper(PaperArgs),
     /// Record that the bow was changed here, or stays as it is
     Bow(BowArgs),
     /// Record what became of a shaft or a reference

@@ -15,7 +15,7 @@ pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
     let played = play(&args.folder.join(JOURNAL), WORLD, SEED, &mut transcript)?;
     let opened = &played.opened;
     let picture = opened.path.with_extension("svg");
-    output::write(&picture, &plot::picture(opened), Existing::Keep)?;
+    output::write(&picture, plot::picture(opened), Existing::Keep)?;
     let written =
         format!("Written: {} and its picture {}.", opened.path.display(), picture.display());
     let try_next = [

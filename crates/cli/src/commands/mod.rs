@@ -5,6 +5,7 @@ mod demo;
 mod end;
 mod new;
 mod next;
+mod paper;
 mod plot;
 mod practice;
 mod rehearse;
@@ -24,6 +25,7 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Next(args) => next::run(&args),
         Command::Show(args) => show::run(&args),
         Command::Plot(args) => plot::run(&args),
+        Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
         Command::Undo(args) => undo::run(&args),

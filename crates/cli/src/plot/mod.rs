@@ -19,4 +19,11 @@ mod text_width;
 mod ticks;
 mod window;
 
+pub use canvas::Canvas;
+pub use paper_box::PaperBox;
+pub use paper_point::PaperPoint;
+pub use segment::Segment;
+pub use shape::{Anchor, Shape};
+pub use svg::{About, Stretch, svg};
 pub use target_plot::target;
+pub use text_width::{shortened, wrapped};

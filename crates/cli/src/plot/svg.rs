@@ -51,7 +51,9 @@ pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> Stri
          <style>\n{style}</style>\n"
     );
     let writer = Writer { height_mm: canvas.height_mm };
-    canvas.shapes.iter().for_each(|shape| writer.shape(&mut file, shape));
+    for shape in &canvas.shapes {
+        writer.shape(&mut file, shape);
+    }
     file.push_str("</svg>\n");
     file
 }
@@ -77,8 +79,10 @@ impl Writer {
             }
             Shape::Clipped { id, area, shapes } => {
                 let window = self.rectangle("paper", *area);
-                file.push_str(&format!("<clipPath id=\"{id}\">{window}</clipPath>\n"));
-                self.within(&format!("<g clip-path=\"url(#{id})\">"), shapes)
+                let opening = format!(
+                    "<clipPath id=\"{id}\">{window}</clipPath>\n<g clip-path=\"url(#{id})\">"
+                );
+                self.within(&opening, shapes)
             }
         };
         file.push_str(&element);
@@ -87,7 +91,9 @@ impl Writer {
 
     fn within(&self, opening: &str, shapes: &[Shape]) -> String {
         let mut group = format!("{opening}\n");
-        shapes.iter().for_each(|shape| self.shape(&mut group, shape));
+        for shape in shapes {
+            self.shape(&mut group, shape);
+        }
         group + "</g>"
     }
 

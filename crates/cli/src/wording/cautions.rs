@@ -1,10 +1,13 @@
 //! What belongs before the first bare shot.
 
+/// What is done before each evening; common practice of the trade and of its safety sheets.
+pub const FLEX_AND_LOOK: &str = "Flex and twist every shaft and listen; look at every nock. A nick, a crack or a \
+    crackle: destroy it. Carbon splinters are sharp and hard to find: wear sleeves and an arm guard.";
+
 /// The cautions, each a sentence or two; common practice of the trade and of its safety sheets.
 pub const BEFORE_THE_FIRST_BARE_SHOT: [&str; 8] = [
     "Local law and the instruction of a licensed teacher come before anything this program says.",
-    "Flex and twist every shaft and listen; look at every nock. A nick, a crack or a crackle: destroy it. \
-     Carbon splinters are sharp and hard to find: wear sleeves and an arm guard.",
+    FLEX_AND_LOOK,
     "Have a wide, safe backstop, and nobody near the butt or behind it. A bare shaft can fly sideways or \
      skip off.",
     "Shoot the first bare shots from 5 to 9 m, and again after every large change.",

@@ -21,7 +21,7 @@ mod visible;
 mod why;
 
 pub use bow_move::{part, response_seen, what_to_move};
-pub use cautions::BEFORE_THE_FIRST_BARE_SHOT;
+pub use cautions::{BEFORE_THE_FIRST_BARE_SHOT, FLEX_AND_LOOK};
 pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
