@@ -49,3 +49,14 @@ fn only_force_writes_over_a_picture() {
 fn before_the_first_shot_there_is_a_picture_too() {
     Folder::begun("1-12").run(&format!("plot {JOURNAL} -o -")).stdout_has("<svg ").check();
 }
+
+#[test]
+fn a_shaft_has_a_picture_of_its_own() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("plot {JOURNAL} --shaft 1"));
+    said.stdout("Shaft 1 is drawn in evening-1.svg.\n").check();
+    let picture = folder.read("evening-1.svg");
+    for part in ["<svg ", "Shaft 1: open", "Sure to be inside, mark at", "class=\"curve\""] {
+        assert!(picture.contains(part), "the picture lacks {part}");
+    }
+}

@@ -34,6 +34,13 @@ fn a_shaft_that_is_not_there() {
 }
 
 #[test]
+fn a_picture_of_a_shaft_that_is_not_there() {
+    let names = "it has 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and 12";
+    let message = plain("there is no bare shaft \"77\" in this journal", &[names]);
+    refused(&format!("plot {JOURNAL} --shaft 77"), 3, &message);
+}
+
+#[test]
 fn a_change_that_cannot_follow() {
     let message = plain("7 is in use: this change cannot follow", &[]);
     refused(&format!("shaft {JOURNAL} 7 --readmit"), 3, &message);

@@ -5,13 +5,17 @@ mod canvas;
 #[cfg(test)]
 mod contrast;
 mod escape;
+mod ground;
 mod heading;
 mod labels;
+#[cfg(test)]
+mod on_page;
 mod paper_box;
 mod paper_ellipse;
 mod paper_point;
 mod scale;
 mod segment;
+mod shaft_plot;
 mod shape;
 mod svg;
 mod target_plot;
@@ -23,6 +27,7 @@ pub use canvas::Canvas;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use segment::Segment;
+pub use shaft_plot::shaft;
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
 pub use target_plot::target;

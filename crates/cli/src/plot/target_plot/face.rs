@@ -6,31 +6,18 @@ use quarterturn_tuning::{Miss, ShaftReport};
 use super::glyphs;
 use super::hits::{HitMark, Hits};
 use super::layout::Layout;
-use crate::plot::block::{Block, INNER_MM};
+use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
-use crate::plot::paper_box::PaperBox;
+use crate::plot::ground::Ground;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
-use crate::plot::segment::Segment;
 use crate::plot::shape::Anchor;
-use crate::plot::text_width::MIDDLE;
 use crate::plot::ticks::Ticks;
 use crate::plot::window;
 use crate::wording::{Ruler, mark, verdict};
 
 /// The level of every region in the picture.
 pub const LEVEL: f64 = 0.90;
-/// Room for the numbers to the left of the face, mm.
-const GUTTER_MM: f64 = 13.5;
-/// The width and the height of the face, mm.
-const SIDE_MM: f64 = INNER_MM - GUTTER_MM;
-/// Numbers on an axis are at least so far apart, mm.
-const TICK_MM: f64 = 12.0;
-/// No number is written so near to a corner, where it would run into the other axis, mm.
-const CORNER_MM: f64 = 2.5;
-const TICK_TEXT_MM: f64 = 3.0;
-/// Room for the numbers below the face, mm.
-const FOOT_MM: f64 = 4.3;
 
 /// What is drawn on the face.
 pub struct Face<'a> {
@@ -64,14 +51,17 @@ fn radius() -> f64 {
 impl Face<'_> {
     /// The scale of a face drawn below and to the right of `corner`.
     pub fn scale(&self, corner: PaperPoint) -> Scale {
-        let middle = corner.moved(GUTTER_MM + SIDE_MM / 2.0, -SIDE_MM / 2.0);
-        let area = PaperBox::around(middle, SIDE_MM, SIDE_MM);
-        Scale::new(area, window::half_width(self.tolerance, &self.extent()))
+        self.ground().scale(corner)
     }
 
     /// The lines of its grid.
     pub fn ticks(&self, scale: Scale) -> Ticks {
-        Ticks::new(self.ruler.unit(), scale.face(TICK_MM))
+        self.ground().ticks(scale)
+    }
+
+    fn ground(&self) -> Ground {
+        let half_width = window::half_width(self.tolerance, &self.extent());
+        Ground { half_width, ruler: self.ruler }
     }
 
     /// What the picture has to show, the far sides of the regions included.
@@ -89,33 +79,6 @@ impl Face<'_> {
         let elsewhere = (self.wanted != Offset::ZERO)
             .then(|| Offset::new(far(self.wanted.x_mm), far(self.wanted.y_mm)));
         hits.chain(far_sides).chain(elsewhere).collect()
-    }
-
-    fn grid(&self, canvas: &mut Canvas, scale: Scale) {
-        let area = scale.area();
-        for line in self.ticks(scale).within(scale.half_width()) {
-            let class = if line == Millimetres::ZERO { "axis" } else { "grid" };
-            let at = scale.point(Offset::new(line.mm(), line.mm()));
-            let upright = [area.bottom_mm, area.top_mm].map(|y_mm| PaperPoint::new(at.x_mm, y_mm));
-            let level = [area.left_mm, area.right_mm].map(|x_mm| PaperPoint::new(x_mm, at.y_mm));
-            for [from, to] in [upright, level] {
-                canvas.line(class, Segment { from, to });
-            }
-        }
-    }
-
-    fn numbers(&self, canvas: &mut Canvas, scale: Scale) {
-        let area = scale.area();
-        let ticks = self.ticks(scale);
-        for line in ticks.within(scale.half_width() - scale.face(CORNER_MM)) {
-            let at = scale.point(Offset::new(line.mm(), line.mm()));
-            let below = PaperPoint::new(at.x_mm, area.bottom_mm - FOOT_MM + 0.6);
-            let beside = PaperPoint::new(area.left_mm - 1.4, at.y_mm - MIDDLE * TICK_TEXT_MM);
-            canvas.text("quiet", below, Anchor::Middle, TICK_TEXT_MM, &ticks.name(line));
-            canvas.text("quiet", beside, Anchor::End, TICK_TEXT_MM, &ticks.name(line));
-        }
-        let unit = PaperPoint::new(area.left_mm - GUTTER_MM, area.bottom_mm - FOOT_MM + 0.6);
-        canvas.text("quiet", unit, Anchor::Start, TICK_TEXT_MM, self.ruler.unit().symbol);
     }
 
     fn estimates(&self, canvas: &mut Canvas, scale: Scale) {
@@ -160,18 +123,14 @@ impl Face<'_> {
 
 impl Block for Face<'_> {
     fn height_mm(&self) -> f64 {
-        SIDE_MM + FOOT_MM
+        Ground::HEIGHT_MM
     }
 
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
-        let scale = self.scale(corner);
-        canvas.rectangle("face", scale.area());
-        canvas.clipped("target-face", scale.area(), |canvas| {
-            self.grid(canvas, scale);
+        self.ground().draw(canvas, corner, "target-face", |canvas, scale| {
             self.estimates(canvas, scale);
             self.places(canvas, scale);
         });
-        self.numbers(canvas, scale);
-        Layout::of(self, scale).draw(canvas);
+        Layout::of(self, self.scale(corner)).draw(canvas);
     }
 }

@@ -5,8 +5,8 @@
 //! what is estimated.
 
 mod face;
-mod glyphs;
-mod hits;
+pub mod glyphs;
+pub mod hits;
 mod layout;
 mod legend;
 mod middle;
@@ -14,7 +14,7 @@ mod table;
 mod wording;
 
 #[cfg(test)]
-mod invented;
+pub mod invented;
 #[cfg(test)]
 mod tests;
 
@@ -25,6 +25,8 @@ use super::block::stack;
 use super::heading::Heading;
 use super::svg::About;
 use crate::wording::{Ruler, count};
+pub use face::region;
+
 use face::Face;
 use hits::{HitKind, Hits};
 use legend::Legend;

@@ -12,9 +12,9 @@ use super::layout::{Layout, Look};
 use super::{face, target};
 use crate::plot::block::WIDTH_MM;
 use crate::plot::labels::Label;
+use crate::plot::on_page::{assert_texts_apart, number};
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
-use crate::plot::text_width::{BOLD, width_mm};
 use crate::quantity::Unit;
 use crate::wording::Ruler;
 
@@ -44,27 +44,8 @@ fn evenings() -> impl Iterator<Item = Evening> {
     (1..=24).flat_map(|shafts| (1..=3).map(move |seed| Evening { seed, ..Evening::with(shafts) }))
 }
 
-fn number(node: Node, name: &str) -> f64 {
-    node.attribute(name).and_then(|value| value.parse().ok()).unwrap_or(0.0)
-}
-
 fn is_clipped(node: Node) -> bool {
     node.ancestors().any(|ancestor| ancestor.has_attribute("clip-path"))
-}
-
-/// Where a text is written, by the safe guess of its width.
-fn text_box(node: Node) -> PaperBox {
-    let (size, text) = (number(node, "font-size"), node.text().unwrap_or_default());
-    let bold = if node.attribute("class") == Some("strong") { BOLD } else { 1.0 };
-    let width = bold * width_mm(text, size);
-    let left = match node.attribute("text-anchor") {
-        Some("middle") => -width / 2.0,
-        Some("end") => -width,
-        _ => 0.0,
-    };
-    let (left_mm, base_mm) = (number(node, "x") + left, -number(node, "y"));
-    let (right_mm, bottom_mm, top_mm) = (left_mm + width, base_mm, base_mm + 0.72 * size);
-    PaperBox { left_mm, bottom_mm, right_mm, top_mm }
 }
 
 #[test]
@@ -136,20 +117,6 @@ fn every_number_is_one_and_every_mark_is_on_the_page() {
                 let on_page = (0.0..=WIDTH_MM).contains(&x) && (0.0..=height_mm).contains(&y);
                 assert!(on_page, "{node:?}");
             }
-        }
-    }
-}
-
-fn assert_texts_apart(svg: &str) {
-    let document = Document::parse(svg).unwrap();
-    let texts: Vec<Node> =
-        document.descendants().filter(|node| node.has_tag_name("text")).collect();
-    for (k, &text) in texts.iter().enumerate() {
-        let area = text_box(text);
-        assert!(area.left_mm >= 0.0 && area.right_mm <= WIDTH_MM, "{:?}", text.text());
-        for &other in &texts[..k] {
-            let apart = !area.overlaps(text_box(other));
-            assert!(apart, "{:?} over {:?}", text.text(), other.text());
         }
     }
 }

@@ -1,0 +1,146 @@
+//! The face of a shaft's picture: its predicted hits round the clock, and its shots.
+
+use quarterturn_geometry::{Angle, Millimetres, Offset};
+use quarterturn_tuning::{Miss, Prediction, ShaftReport};
+
+use super::curve::curve;
+use crate::plot::block::Block;
+use crate::plot::canvas::Canvas;
+use crate::plot::ground::Ground;
+use crate::plot::labels::{Label, Room, Wish, place};
+use crate::plot::paper_point::PaperPoint;
+use crate::plot::scale::Scale;
+use crate::plot::shape::Anchor;
+use crate::plot::target_plot::hits::HitMark;
+use crate::plot::target_plot::{glyphs, region};
+use crate::plot::text_width::{BOLD, MIDDLE, width_mm};
+use crate::plot::window;
+use crate::wording::{Ruler, verdict};
+
+const TEXT_MM: f64 = 3.2;
+const DOT_MM: f64 = 0.6;
+/// Beyond so many positions only the whole hours are named.
+const ALL_NAMED: usize = 12;
+
+/// A shaft with its mark at every position.
+pub struct Round<'a> {
+    /// What is known of it.
+    pub report: &'a ShaftReport,
+    /// Its hits.
+    pub hits: Vec<&'a HitMark>,
+    /// Where it is wanted, from the reference.
+    pub wanted: Offset,
+    /// How far from there it may land.
+    pub tolerance: Millimetres,
+    /// The reader's unit.
+    pub ruler: Ruler,
+    /// A word that no other picture on a page has.
+    pub clip: String,
+}
+
+impl Round<'_> {
+    fn ground(&self) -> Ground {
+        let hits = self.hits.iter().map(|hit| hit.at);
+        let means = self.report.positions.iter().map(|at| at.miss.mean + self.wanted);
+        let seen: Vec<Offset> = hits.chain(means).collect();
+        Ground { half_width: window::half_width(self.tolerance, &seen), ruler: self.ruler }
+    }
+
+    fn placed(&self, miss: Miss) -> Miss {
+        Miss { mean: miss.mean + self.wanted, ..miss }
+    }
+
+    fn inside(&self, canvas: &mut Canvas, scale: Scale) {
+        canvas.circle("tolerance", scale.point(self.wanted), scale.length_mm(self.tolerance));
+        glyphs::reference(canvas, scale.point(Offset::ZERO));
+        for position in self.named() {
+            self.region(canvas, scale, "region hour", position.miss);
+        }
+        let curve = curve(&self.report.positions);
+        let corners: Vec<PaperPoint> =
+            curve.into_iter().map(|at| scale.point(at + self.wanted)).collect();
+        if !corners.is_empty() {
+            canvas.polygon("curve", &corners);
+        }
+        for hit in self.hits.iter().filter(|hit| scale.shows(hit.at)) {
+            glyphs::hit(canvas, hit.kind, scale.point(hit.at), hit.tail);
+        }
+        for position in self.named() {
+            let at = scale.point(position.miss.mean + self.wanted);
+            canvas.circle("judged", at, DOT_MM);
+        }
+        self.judged(canvas, scale);
+    }
+
+    /// The hours beside their points, never over one another.
+    fn hours(&self, canvas: &mut Canvas, scale: Scale) {
+        let shown: Vec<&Prediction> =
+            self.named().filter(|at| scale.shows(at.miss.mean + self.wanted)).collect();
+        let names: Vec<String> = shown.iter().map(|at| hour(at)).collect();
+        let wish = |(at, name): (&&Prediction, &String)| Wish {
+            mark: scale.point(at.miss.mean + self.wanted),
+            width_mm: BOLD * width_mm(name, TEXT_MM) + 0.8,
+            height_mm: TEXT_MM + 0.4,
+        };
+        let wishes: Vec<Wish> = shown.iter().zip(&names).map(wish).collect();
+        let hits = self.hits.iter().map(|hit| scale.point(hit.at)).collect();
+        let room = Room { area: scale.area(), kept_free: Vec::new(), hits };
+        for (label, name) in place(&wishes, &room).into_iter().zip(&names) {
+            let Some(Label { area, leader }) = label else { continue };
+            canvas.line("leader", leader.after(DOT_MM));
+            canvas.rectangle("behind", area);
+            let base = area.centre().moved(0.0, -MIDDLE * TEXT_MM);
+            canvas.text("strong", base, Anchor::Middle, TEXT_MM, name);
+        }
+    }
+
+    /// The index that is judged: its region, and the mark of its verdict.
+    fn judged(&self, canvas: &mut Canvas, scale: Scale) {
+        let class = format!("region {}", verdict(self.report.verdict));
+        self.region(canvas, scale, &class, self.report.miss);
+        let at = scale.point(self.report.miss.mean + self.wanted);
+        glyphs::shaft(canvas, self.report.verdict, at);
+    }
+
+    fn region(&self, canvas: &mut Canvas, scale: Scale, class: &str, miss: Miss) {
+        if let Some(ellipse) = region(self.placed(miss)) {
+            canvas.ellipse(class, scale.ellipse(ellipse));
+        }
+    }
+
+    /// The positions that are drawn.
+    fn named(&self) -> impl Iterator<Item = &Prediction> {
+        let many = self.report.positions.len() > ALL_NAMED;
+        let whole = |at: &&Prediction| at.index.hours().fract() < 1e-9;
+        self.report.positions.iter().filter(move |at| !many || whole(at))
+    }
+}
+
+/// "12", "1", "1½" or degrees.
+fn hour(position: &Prediction) -> String {
+    let hours = position.index.hours();
+    let whole = if hours < 1.0 { 12.0 } else { hours.floor() };
+    match hours.fract() {
+        fract if fract < 1e-9 => format!("{whole}"),
+        fract if (fract - 0.5).abs() < 1e-9 => format!("{whole}½"),
+        _ => format!("{:.0}°", position.index.degrees()),
+    }
+}
+
+impl Block for Round<'_> {
+    fn height_mm(&self) -> f64 {
+        Ground::HEIGHT_MM
+    }
+
+    fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
+        let ground = self.ground();
+        ground.draw(canvas, corner, &self.clip, |canvas, scale| self.inside(canvas, scale));
+        self.hours(canvas, ground.scale(corner));
+        let (scale, centre) = (ground.scale(corner), self.report.miss.mean + self.wanted);
+        if !scale.shows(centre) {
+            let out = scale.half_width().mm() / centre.x_mm.abs().max(centre.y_mm.abs()) * 0.97;
+            let toward: Angle = centre.clock_angle();
+            glyphs::outward(canvas, "judged", scale.point(centre * out), toward);
+        }
+    }
+}
