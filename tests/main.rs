@@ -20,6 +20,7 @@ mod practice;
 mod purity;
 mod readme;
 mod rehearse;
+mod report;
 mod schema;
 mod shaft;
 mod show;

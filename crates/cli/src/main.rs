@@ -20,6 +20,7 @@ mod quantity;
 mod refusal;
 mod rehearsal;
 mod report;
+mod report_page;
 mod screens;
 mod shaft_list;
 mod shorthand;

@@ -10,6 +10,7 @@ mod plot;
 mod positions_value;
 mod practice;
 mod rehearse;
+mod report;
 mod shaft;
 mod show;
 mod undo;
@@ -26,6 +27,7 @@ pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::PlotArgs;
 pub use practice::PracticeArgs;
 pub use rehearse::RehearseArgs;
+pub use report::ReportArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
@@ -73,6 +75,8 @@ pub enum Command {
     Show(ShowArgs),
     /// Draw the target as you see it, as an SVG picture
     Plot(PlotArgs),
+    /// Tell the story of the dozen on one page, with every picture and number
+    Report(ReportArgs),
     /// Make sheets to print at true scale: face, card, log, dials, labels
     Paper(PaperArgs),
     /// Record that the bow was changed here, or stays as it is

@@ -9,6 +9,7 @@ mod paper;
 mod plot;
 mod practice;
 mod rehearse;
+mod report;
 mod shaft;
 mod show;
 mod undo;
@@ -25,6 +26,7 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Next(args) => next::run(&args),
         Command::Show(args) => show::run(&args),
         Command::Plot(args) => plot::run(&args),
+        Command::Report(args) => report::run(&args),
         Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),

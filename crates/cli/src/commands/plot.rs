@@ -7,6 +7,7 @@ use crate::args::PlotArgs;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
 use crate::output::{self, Existing};
+use crate::plot::StyledBy;
 use crate::wording::all;
 use crate::{input, plot};
 
@@ -33,7 +34,13 @@ pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
 /// The picture of a journal.
 pub fn picture(opened: &Opened) -> String {
     let title = opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-    plot::target(opened.journal.state().history(), &opened.advice(), opened.ruler(), &title)
+    plot::target(
+        opened.journal.state().history(),
+        &opened.advice(),
+        opened.ruler(),
+        &title,
+        StyledBy::Itself,
+    )
 }
 
 /// The picture of one bare shaft.
@@ -45,7 +52,7 @@ fn of_shaft(opened: &Opened, name: &str) -> Result<String, Failure> {
         return Err(Failure::new(Kind::Data, what).hinting([format!("it has {names}")]));
     };
     let history = opened.journal.state().history();
-    Ok(plot::shaft(history, &advice, report, opened.ruler(), "shaft"))
+    Ok(plot::shaft(history, &advice, report, opened.ruler(), "shaft", StyledBy::Itself))
 }
 
 /// The journal's name with .svg in the place of its ending; for a shaft with its name before that.

@@ -5,7 +5,17 @@ use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 use super::svg::{About, Stretch, svg};
 
-const STYLE: &str = include_str!("style.css");
+/// How the shapes of a picture look.
+pub const PICTURE_STYLE: &str = include_str!("style.css");
+
+/// Where it is said how the shapes of a picture look.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StyledBy {
+    /// In the picture, which stands alone.
+    Itself,
+    /// On the page in which it stands.
+    Page,
+}
 
 /// The width of every sheet, mm: the target plot of a dozen fits on A4 and on Letter within margins of 10 mm, and the
 /// text can be read on a phone held upright.
@@ -25,7 +35,7 @@ pub trait Block {
 }
 
 /// The blocks on one sheet, from top to bottom.
-pub fn stack(blocks: &[&dyn Block], about: About) -> String {
+pub fn stack(blocks: &[&dyn Block], styled: StyledBy, about: About) -> String {
     let heights: f64 = blocks.iter().map(|block| block.height_mm()).sum();
     let gaps = blocks.len().saturating_sub(1) as f64;
     let height_mm = heights + gaps * BETWEEN_MM + 2.0 * MARGIN_MM;
@@ -37,5 +47,9 @@ pub fn stack(blocks: &[&dyn Block], about: About) -> String {
         block.draw(&mut canvas, corner);
         corner = corner.moved(0.0, -block.height_mm() - BETWEEN_MM);
     }
-    svg(&canvas, Stretch::NONE, STYLE, about)
+    let style = match styled {
+        StyledBy::Itself => PICTURE_STYLE,
+        StyledBy::Page => "",
+    };
+    svg(&canvas, Stretch::NONE, style, about)
 }

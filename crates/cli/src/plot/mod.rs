@@ -23,6 +23,7 @@ mod text_width;
 mod ticks;
 mod window;
 
+pub use block::{PICTURE_STYLE, StyledBy};
 pub use canvas::Canvas;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
@@ -30,5 +31,6 @@ pub use segment::Segment;
 pub use shaft_plot::shaft;
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
+pub use target_plot::hits::{HitKind, HitMark, Hits};
 pub use target_plot::target;
 pub use text_width::{shortened, wrapped};

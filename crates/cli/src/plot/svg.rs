@@ -36,7 +36,7 @@ impl Stretch {
 /// The file.
 ///
 /// Numbers have two decimals, a hundredth of a millimetre, so the same drawing is the same bytes.
-/// How a shape looks is said by its class in `style`.
+/// How a shape looks is said by its class in `style`; where that is empty, by the page that it stands in.
 pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> String {
     let (w, h) = (number(canvas.width_mm), number(canvas.height_mm));
     let wide = number(canvas.width_mm * stretch.x);
@@ -47,9 +47,11 @@ pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> Stri
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{wide}mm\" height=\"{high}mm\" \
          viewBox=\"0 0 {w} {h}\"{aspect} role=\"img\" aria-labelledby=\"{id}-title {id}-desc\">\n\
          <title id=\"{id}-title\">{title}</title>\n\
-         <desc id=\"{id}-desc\">{finding}</desc>\n\
-         <style>\n{style}</style>\n"
+         <desc id=\"{id}-desc\">{finding}</desc>\n"
     );
+    if !style.is_empty() {
+        file = file + "<style>\n" + style + "</style>\n";
+    }
     let writer = Writer { height_mm: canvas.height_mm };
     for shape in &canvas.shapes {
         writer.shape(&mut file, shape);

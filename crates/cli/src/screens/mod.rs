@@ -12,4 +12,4 @@ pub use next::next;
 pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, torn_kept, undone};
 pub use recorded_end::recorded_end;
 pub use rehearsed::rehearsed;
-pub use show::show;
+pub use show::{archer, bow, columns, heading, miss_and_error, show, why};

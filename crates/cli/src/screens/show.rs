@@ -8,7 +8,7 @@ use crate::wording::{
     self, Ruler, Table, all, command, count, mark, paragraph, percent_short, reason, verdict,
 };
 
-/// What the columns of the table mean.
+/// What the columns mean, after where the miss is from.
 const COLUMNS: &str = "with the mark there; the truth lies within the ± about two times in three. Shots: \
     those at this mark of all that count.";
 
@@ -16,9 +16,9 @@ const COLUMNS: &str = "with the mark there; the truth lies within the ± about t
 pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
     let ruler = opened.ruler();
     let mut blocks = vec![
-        heading(opened),
+        paragraph("", &heading(opened)),
         shafts(&advice.shafts, doubts, ruler),
-        paragraph("", &format!("The miss is from {}, {COLUMNS}", measured_from(advice))),
+        paragraph("", &columns(advice)),
         paragraph("", &bow(advice, ruler)),
         paragraph("", &archer(advice, ruler)),
     ];
@@ -32,18 +32,18 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
     blocks.join("\n\n") + "\n"
 }
 
-fn heading(opened: &Opened) -> String {
+/// "12 shafts beside R at 18.3 m, tolerance 25 mm; 2 evenings."
+pub fn heading(opened: &Opened) -> String {
     let state = opened.journal.state();
     let (setup, ruler) = (&state.history().setup, opened.ruler());
-    let heading = format!(
+    format!(
         "{} beside {} at {}, tolerance {}; {}.",
         count(setup.shafts.len(), "shaft"),
         all(&setup.references),
         ruler.distance(setup.distance),
         ruler.read(setup.tolerance),
         count(state.evenings().len(), "evening"),
-    );
-    paragraph("", &heading)
+    )
 }
 
 /// Each shaft: what is known, the reason of its verdict, and the shots that it hangs on.
@@ -71,7 +71,8 @@ fn shafts(reports: &[ShaftReport], doubts: &[Doubt], ruler: Ruler) -> String {
     shown.join("\n")
 }
 
-fn why(report: &ShaftReport, ruler: Ruler) -> String {
+/// The reason of a verdict, and how many shots were left out.
+pub fn why(report: &ShaftReport, ruler: Ruler) -> String {
     let reason = reason(report, ruler);
     match report.shots_left_out {
         0 => reason,
@@ -80,7 +81,7 @@ fn why(report: &ShaftReport, ruler: Ruler) -> String {
 }
 
 /// "12 ± 6 right, 3 ± 6 low".
-fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
+pub fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
     let cov = &miss.covariance_mm2;
     let side = |mm: f64, variance_mm2: f64, positive, negative| {
         let say = |mm| ruler.estimate_bare(Millimetres::new(mm));
@@ -96,6 +97,11 @@ fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
     format!("{across}, {up}")
 }
 
+/// What the columns of the table mean.
+pub fn columns(advice: &Advice) -> String {
+    format!("The miss is from {}, {COLUMNS}", measured_from(advice))
+}
+
 fn measured_from(advice: &Advice) -> &'static str {
     match advice.measured_from {
         MeasuredFrom::Reference => "the reference",
@@ -103,7 +109,8 @@ fn measured_from(advice: &Advice) -> &'static str {
     }
 }
 
-fn bow(advice: &Advice, ruler: Ruler) -> String {
+/// Where bare shafts as a whole land, in a sentence or two.
+pub fn bow(advice: &Advice, ruler: Ruler) -> String {
     let bow = &advice.bow;
     if advice.shafts.iter().all(|report| report.shots_total == 0) {
         return "Common offset: not known before a bare shaft was shot.".to_owned();
@@ -132,7 +139,8 @@ fn bow(advice: &Advice, ruler: Ruler) -> String {
         .unwrap_or_default()
 }
 
-fn archer(advice: &Advice, ruler: Ruler) -> String {
+/// The archer's own group, in a sentence.
+pub fn archer(advice: &Advice, ruler: Ruler) -> String {
     let Some(Spread { per_axis, interval, degrees_of_freedom }) = advice.archer.spread else {
         return "Your own group: not known before an arrow was shot twice at one mark.".to_owned();
     };

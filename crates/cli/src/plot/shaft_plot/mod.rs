@@ -10,7 +10,7 @@ use quarterturn_tuning::{Advice, History, ShaftReport};
 
 use self::chances::Chances;
 use self::round::Round;
-use super::block::stack;
+use super::block::{StyledBy, stack};
 use super::heading::Heading;
 use super::svg::About;
 use super::target_plot::hits::Hits;
@@ -30,6 +30,7 @@ pub fn shaft(
     report: &ShaftReport,
     ruler: Ruler,
     id: &str,
+    styled: StyledBy,
 ) -> String {
     let hits = Hits::of(history, advice);
     let round = Round {
@@ -45,5 +46,5 @@ pub fn shaft(
     let finding = format!("{}.", reason(report, ruler));
     let heading = Heading::new(&title, &finding, &[LEGEND.to_owned()]);
     let about = About { id, title: &title, finding: &finding };
-    stack(&[&heading, &round, &Chances { report }], about)
+    stack(&[&heading, &round, &Chances { report }], styled, about)
 }

@@ -7,6 +7,7 @@ use roxmltree::Document;
 
 use super::curve::curve;
 use super::shaft;
+use crate::plot::StyledBy;
 use crate::plot::on_page::assert_texts_apart;
 use crate::plot::target_plot::invented::{Dozen, Evening};
 use crate::quantity::Unit;
@@ -54,7 +55,7 @@ fn drawn(dozen: &Dozen, positions: u16, miss: impl Fn(Index) -> Offset) -> Strin
         ..dozen.advice.shafts[0].clone()
     };
     let ruler = Ruler::new(Unit::MILLIMETRE);
-    shaft(&dozen.history, &dozen.advice, &report, ruler, "shaft")
+    shaft(&dozen.history, &dozen.advice, &report, ruler, "shaft", StyledBy::Itself)
 }
 
 #[test]

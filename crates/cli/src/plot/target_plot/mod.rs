@@ -21,7 +21,7 @@ mod tests;
 use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
 
-use super::block::stack;
+use super::block::{StyledBy, stack};
 use super::heading::Heading;
 use super::svg::About;
 use crate::wording::{Ruler, count};
@@ -35,14 +35,20 @@ use table::Table;
 /// The target plot of a journal as an SVG file, with `title` above it and lengths as `ruler` says them.
 ///
 /// The same journal is always the same bytes.
-pub fn target(history: &History, advice: &Advice, ruler: Ruler, title: &str) -> String {
+pub fn target(
+    history: &History,
+    advice: &Advice,
+    ruler: Ruler,
+    title: &str,
+    styled: StyledBy,
+) -> String {
     let hits = Hits::of(history, advice);
     let face = face(history, advice, &hits, ruler);
     let finding = wording::tally(&advice.shafts);
     let heading = Heading::new(title, &finding, &remarks(&face, history));
     let table = Table { shafts: &advice.shafts, tolerance: face.tolerance, ruler };
     let about = About { id: "target", title, finding: &format!("{finding}. {}", common(&face)) };
-    stack(&[&heading, &face, &Legend::of(&face), &table], about)
+    stack(&[&heading, &face, &Legend::of(&face), &table], styled, about)
 }
 
 fn face<'a>(history: &History, advice: &Advice, hits: &'a Hits, ruler: Ruler) -> Face<'a> {

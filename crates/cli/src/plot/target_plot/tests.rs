@@ -10,6 +10,7 @@ use super::hits::{HitKind, Hits};
 use super::invented::{Dozen, Evening};
 use super::layout::{Layout, Look};
 use super::{face, target};
+use crate::plot::StyledBy;
 use crate::plot::block::WIDTH_MM;
 use crate::plot::labels::Label;
 use crate::plot::on_page::{assert_texts_apart, number};
@@ -26,7 +27,7 @@ const THREE_DECIMALS: f64 = 0.003;
 const HOSTILE: &str = "<script>alert(1)</script> & \"Fen\" \u{0}\u{1b}[31m\u{202e}";
 
 fn svg(dozen: &Dozen) -> String {
-    target(&dozen.history, &dozen.advice, MM, "Harrow Fen")
+    target(&dozen.history, &dozen.advice, MM, "Harrow Fen", StyledBy::Itself)
 }
 
 fn hits(dozen: &Dozen) -> Hits {
@@ -53,7 +54,7 @@ fn hostile_titles_and_wide_names_stay_well_formed() {
     let dozen = Evening::with(12)
         .shoot()
         .renamed(|k| format!("箭箭箭箭箭箭箭箭箭箭箭箭箭箭{k:02}").parse().unwrap());
-    let svg = target(&dozen.history, &dozen.advice, MM, HOSTILE);
+    let svg = target(&dozen.history, &dozen.advice, MM, HOSTILE, StyledBy::Itself);
     let document = Document::parse(&svg).unwrap();
     let title = document.root_element().first_element_child().unwrap();
     assert_eq!(title.tag_name().name(), "title");
@@ -138,7 +139,13 @@ fn the_widest_words_have_room() {
         report.shots_total = 188;
     }
     for unit in [Unit::MILLIMETRE, Unit::CENTIMETRE, Unit::INCH] {
-        let svg = target(&dozen.history, &dozen.advice, Ruler::new(unit), &"W".repeat(100));
+        let svg = target(
+            &dozen.history,
+            &dozen.advice,
+            Ruler::new(unit),
+            &"W".repeat(100),
+            StyledBy::Itself,
+        );
         assert_texts_apart(&svg);
     }
 }

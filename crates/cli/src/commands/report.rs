@@ -1,0 +1,24 @@
+//! `report`: the whole dozen on one page.
+
+use crate::answer::Answer;
+use crate::args::ReportArgs;
+use crate::failure::Failure;
+use crate::input;
+use crate::opened::Opened;
+use crate::output::{self, Existing};
+use crate::report_page::report;
+
+/// Writes the report; the journal is only read.
+pub fn run(args: &ReportArgs) -> Result<Answer, Failure> {
+    let opened = Opened::at(&args.journal)?;
+    let page = report(&opened, &opened.doubts())?;
+    let file = args.output.clone().unwrap_or_else(|| opened.path.with_extension("html"));
+    let answer = if input::is_standard(&file) {
+        Answer::new(page)
+    } else {
+        let existing = if args.force { Existing::Replace } else { Existing::Keep };
+        output::write(&file, page, existing)?;
+        Answer::new(format!("The report is written to {}.\n", file.display()))
+    };
+    Ok(answer.noticing(opened.notices()))
+}

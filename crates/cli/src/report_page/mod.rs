@@ -1,0 +1,82 @@
+//! The report: one page that needs nothing else, the story first and then every number.
+
+mod part;
+mod shot_row;
+mod story;
+
+use askama::Template;
+use quarterturn_tuning::Doubt;
+
+use self::part::Part;
+use self::shot_row::ShotRow;
+use crate::failure::{Failure, Kind};
+use crate::opened::Opened;
+use crate::plot::{self, PICTURE_STYLE, StyledBy};
+use crate::screens;
+use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, count};
+
+/// What no journal can tell, and the report goes by.
+const ASSUMED: [&str; 6] = [
+    "A bare shaft lands, from the fletched reference, at an offset that belongs to the bow, plus its own centre, plus what \
+     goes round with its mark once and twice a turn. Nothing else of it is expected to repeat.",
+    "Each end has an aim of its own, which the reference of that end tells: the reference is taken to be straight.",
+    "Lengths are from the fletched reference and not from the spot. Right and high are as you see them, facing the target.",
+    "How widely you shoot, how large the faults of the shafts are and how leans go with misses is learned from this journal, \
+     beginning from what is usual.",
+    "\"Inside\" is the probability that the shaft's mean miss is within the tolerance, with its mark there; a single shot \
+     scatters about that mean.",
+    "Shots called poor, in a gust, with contact or with a nock that moved are kept, counted and left out.",
+];
+
+/// What the template shows.
+#[derive(Template)]
+#[template(path = "report.html")]
+struct Page {
+    title: String,
+    own_style: &'static str,
+    picture_style: &'static str,
+    story: Vec<String>,
+    now: Vec<String>,
+    target: String,
+    unit: &'static str,
+    columns: String,
+    shafts: Vec<Part>,
+    shots_told: String,
+    shots: Vec<ShotRow>,
+    assumed: [&'static str; 6],
+    cautions: [&'static str; 8],
+    version: &'static str,
+    journal: String,
+}
+
+/// The report of a journal as one HTML file. The same journal is always the same bytes.
+///
+/// # Errors
+/// Where the template cannot be filled, which is a fault of the program.
+pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
+    let advice = opened.advice();
+    let (history, ruler) = (opened.journal.state().history(), opened.ruler());
+    let name = opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+    let parts = advice.shafts.iter().enumerate();
+    let shots = shot_row::rows(history, &advice, ruler);
+    let page = Page {
+        own_style: include_str!("../../templates/page.css"),
+        picture_style: PICTURE_STYLE,
+        story: story::story(opened, &advice),
+        now: story::now(&advice, ruler),
+        target: plot::target(history, &advice, ruler, &name, StyledBy::Page),
+        unit: ruler.unit().symbol,
+        columns: screens::columns(&advice),
+        shafts: parts.map(|(at, report)| Part::of(opened, &advice, report, at, doubts)).collect(),
+        shots_told: count(shots.len(), "bare shot"),
+        shots,
+        assumed: ASSUMED,
+        cautions: BEFORE_THE_FIRST_BARE_SHOT,
+        version: env!("CARGO_PKG_VERSION"),
+        journal: name.clone(),
+        title: name,
+    };
+    page.render().map_err(|error| {
+        Failure::new(Kind::InputOutput, format!("the report could not be made: {error}"))
+    })
+}

@@ -1,0 +1,41 @@
+//! Every bare shot in a row of the report.
+
+use quarterturn_tuning::{Advice, History};
+
+use crate::plot::{HitKind, HitMark, Hits};
+use crate::wording::{Ruler, mark, tail};
+
+/// One bare shot.
+pub struct ShotRow {
+    /// Whose it was.
+    pub shaft: String,
+    /// Where its mark stood.
+    pub mark: String,
+    /// Where it hit, from the reference.
+    pub hit: String,
+    /// Where its tail pointed.
+    pub tail: String,
+    /// Whether it speaks for its shaft.
+    pub counts: &'static str,
+}
+
+/// The bare shots of a history that can be drawn, in the order they were shot.
+pub fn rows(history: &History, advice: &Advice, ruler: Ruler) -> Vec<ShotRow> {
+    Hits::of(history, advice).marks.iter().map(|hit| ShotRow::of(hit, ruler)).collect()
+}
+
+impl ShotRow {
+    fn of(hit: &HitMark, ruler: Ruler) -> Self {
+        Self {
+            shaft: hit.shaft.to_string(),
+            mark: mark(hit.index),
+            hit: ruler.miss_bare(hit.at),
+            tail: tail(hit.tail).trim_start_matches("tail ").to_owned(),
+            counts: match hit.kind {
+                HitKind::Judged => "at the mark judged",
+                HitKind::Other => "elsewhere, or earlier",
+                HitKind::LeftOut => "left out",
+            },
+        }
+    }
+}

@@ -1,0 +1,78 @@
+//! `report`: the whole dozen on one page.
+
+use std::collections::BTreeSet;
+
+use crate::support::{Folder, JOURNAL};
+
+fn page(folder: &Folder) -> String {
+    folder.run(&format!("report {JOURNAL} -o -")).any_stdout().check()
+}
+
+#[test]
+fn the_page_stands_beside_the_journal_and_tells_of_every_shaft() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("report {JOURNAL}"));
+    said.stdout("The report is written to evening.html.\n").check();
+    let page = folder.read("evening.html");
+    assert_eq!(page, self::page(&folder), "the same journal is the same bytes");
+    let shafts = (1..=12).map(|shaft| format!(">Shaft {shaft}: "));
+    let parts = ["<h2 id=\"now\">", "tolerance 25 mm", "Never put a broadhead on a bare shaft."];
+    for part in shafts.chain(parts.map(str::to_owned)) {
+        assert!(page.contains(&part), "the page lacks {part}");
+    }
+    assert!(!page.contains("NaN"));
+}
+
+#[test]
+fn it_needs_nothing_from_elsewhere() {
+    let page = page(&Folder::with_an_end());
+    let policy = "content=\"default-src 'none'; style-src 'unsafe-inline'\"";
+    assert!(page.contains(policy), "the content policy");
+    let without_names = page.replace("http://www.w3.org/2000/svg", "");
+    for elsewhere in ["http:", "https:", "//", "<script", "<link", "@import", "src="] {
+        let lines: Vec<&str> =
+            without_names.lines().filter(|line| line.contains(elsewhere)).collect();
+        let policy_only = lines.iter().all(|line| line.contains("Content-Security-Policy"));
+        assert!(policy_only, "{elsewhere} in {lines:?}");
+    }
+}
+
+/// 300 KB for a dozen, the pictures and all numbers included.
+#[test]
+fn it_is_small() {
+    let page = page(&Folder::with_an_end());
+    assert!(page.len() <= 300_000, "{} bytes", page.len());
+}
+
+#[test]
+fn no_two_things_on_it_have_one_name() {
+    let page = page(&Folder::with_an_end());
+    let ids: Vec<&str> =
+        page.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    let different: BTreeSet<&str> = ids.iter().copied().collect();
+    assert!(ids.len() > 12);
+    assert_eq!(different.len(), ids.len());
+    for named in page.split("aria-labelledby=\"").skip(1) {
+        let named = named.split('"').next().unwrap();
+        assert!(named.split(' ').all(|id| different.contains(id)), "{named}");
+    }
+}
+
+#[test]
+fn a_name_with_markup_stays_text() {
+    let folder = Folder::begun("1-3");
+    std::fs::rename(folder.file(JOURNAL), folder.file("<b>&fen.journal")).unwrap();
+    folder.run("report <b>&fen.journal -o page.html").any_stdout().check();
+    let page = folder.read("page.html");
+    assert!(page.contains("&#60;b&#62;&#38;fen.journal") && !page.contains("<b>"), "{page}");
+}
+
+#[test]
+fn only_force_writes_over_a_page() {
+    let folder = Folder::begun("1-3");
+    folder.write("evening.html", "mine");
+    folder.run(&format!("report {JOURNAL}")).code(5).stderr_has("--force").check();
+    assert_eq!(folder.read("evening.html"), "mine");
+    folder.run(&format!("report {JOURNAL} --force")).any_stdout().check();
+    assert!(folder.read("evening.html").starts_with("<!DOCTYPE html>"));
+}
