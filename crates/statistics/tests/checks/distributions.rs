@@ -1,7 +1,9 @@
-//! Normal, chi-squared and Student's distributions against tables and against 50 digits.
+//! Distributions against tables, closed forms and 200 digits, and at the ends of their range.
 
 use quarterturn_statistics::Level;
-use quarterturn_statistics::distributions::{ChiSquared, FisherF, StudentT, normal};
+use quarterturn_statistics::distributions::{
+    ChiSquared, FisherF, NoncentralChiSquared, StudentT, normal,
+};
 
 use crate::fixture::Fixture;
 use crate::tolerance::{
@@ -29,26 +31,53 @@ fn printed_tables() {
     }
 }
 
-// Source: mpmath in 50 digits, fixtures/statistics/make_distributions.py.
+/// One line of the table: what lies to both sides of a point, and the double that has its quantile near there.
+struct Line {
+    cdf: f64,
+    upper_tail: f64,
+    level: Option<Level>,
+    quantile: f64,
+}
+
+impl Line {
+    fn check(&self, [cdf, upper_tail]: [f64; 2], quantile: impl Fn(Level) -> f64) {
+        assert_relative(cdf, self.cdf, DISTRIBUTION);
+        assert_relative(upper_tail, self.upper_tail, DISTRIBUTION);
+        if let Some(level) = self.level {
+            assert_relative(quantile(level), self.quantile, QUANTILE);
+        }
+    }
+}
+
+// Source: mpmath in 200 digits, fixtures/statistics/make_distributions.py.
 #[test]
-fn quantiles_and_their_inverses_in_fifty_digits() {
-    for row in &Fixture::read("quantiles.csv").rows {
-        let [nu, p, expected] = [1, 2, 3].map(|column| row[column].parse::<f64>().unwrap());
-        let (quantile, cdf, upper_tail) = match row[0].as_str() {
-            "normal" => (normal::quantile(level(p)), normal::cdf(expected), normal::cdf(-expected)),
+fn tails_and_quantiles_in_two_hundred_digits() {
+    let table = Fixture::read("distributions.csv").rows;
+    assert!(table.len() > 1000);
+    for row in &table {
+        let n: Vec<f64> = row[1..].iter().map(|cell| cell.parse().unwrap()).collect();
+        let [first, second, x, cdf, upper_tail, level, quantile] = n[..] else { panic!("{row:?}") };
+        let line = Line { cdf, upper_tail, level: Level::new(level).ok(), quantile };
+        match row[0].as_str() {
+            "normal" => line.check([normal::cdf(x), normal::cdf(-x)], normal::quantile),
             "chi_squared" => {
-                let x = ChiSquared::new(nu).unwrap();
-                (x.quantile(level(p)), x.cdf(expected), x.upper_tail(expected))
+                let d = ChiSquared::new(first).unwrap();
+                line.check([d.cdf(x), d.upper_tail(x)], |level| d.quantile(level));
             }
             "student_t" => {
-                let t = StudentT::new(nu).unwrap();
-                (t.quantile(level(p)), t.cdf(expected), t.upper_tail(expected))
+                let d = StudentT::new(first).unwrap();
+                line.check([d.cdf(x), d.upper_tail(x)], |level| d.quantile(level));
+            }
+            "fisher_f" => {
+                let d = FisherF::new(first, second).unwrap();
+                line.check([d.cdf(x), d.upper_tail(x)], |level| d.quantile(level));
+            }
+            "noncentral_chi_squared" => {
+                let d = NoncentralChiSquared::new(first, second).unwrap();
+                line.check([d.cdf(x), d.upper_tail(x)], |level| d.quantile(level));
             }
             other => panic!("no distribution is called {other}"),
-        };
-        assert_close(quantile, expected, QUANTILE * expected.abs().max(1e-9));
-        assert_close(cdf, p, DISTRIBUTION);
-        assert_close(upper_tail, 1.0 - p, DISTRIBUTION);
+        }
     }
 }
 

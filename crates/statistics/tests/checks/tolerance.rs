@@ -16,7 +16,7 @@ pub const TWELVE_DIGITS: f64 = 0.51e-11;
 /// Relative: a quantile of eight printed digits beside variances that are known no better than [`FLAT_TOP`].
 pub const TABLE: f64 = 2e-6;
 
-/// Absolute: what the distribution functions promise.
+/// Relative: what the distribution functions promise, of each tail.
 pub const DISTRIBUTION: f64 = 1e-11;
 /// Relative: what the quantiles promise.
 pub const QUANTILE: f64 = 1e-12;
