@@ -46,7 +46,9 @@ pub mod distributions;
 
 mod circle_probability;
 
+mod analysis_of_variance;
 mod estimate;
+mod harmonic_alias;
 mod harmonic_fit;
 mod interval;
 mod level;
@@ -54,11 +56,16 @@ mod mean_direction;
 mod mixed_model;
 mod planar_sample;
 mod pooled_spread;
+mod rayleigh_test;
 mod sample;
 mod share;
+mod test_result;
+mod von_mises;
 
+pub use analysis_of_variance::{AnalysisOfVariance, AnovaError};
 pub use circle_probability::{approximate_probability_within_circle, probability_within_circle};
 pub use estimate::Estimate;
+pub use harmonic_alias::{Alias, Wave, harmonic_aliases};
 pub use harmonic_fit::{HarmonicError, HarmonicFit};
 pub use interval::Interval;
 pub use level::{Level, LevelError};
@@ -68,3 +75,4 @@ pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
 pub use share::{Count, share};
+pub use test_result::TestResult;

@@ -27,10 +27,21 @@ pub const FLAT_CIRCLE: f64 = 1e-9;
 /// Absolute: what the quick probability of a circle promises.
 pub const QUICK_CIRCLE: f64 = 1e-4;
 
+/// Relative: a concentration whose ratio of Bessel functions is 1 less little, as far as 1e-5.
+pub const BESSEL_RATIO: f64 = 1e-10;
+/// Absolute: what Rayleigh's test promises.
+pub const RAYLEIGH: f64 = 1e-5;
+/// Absolute: the same for three directions, whose series falls off slowly.
+pub const RAYLEIGH_OF_THREE: f64 = 1e-4;
+
 /// Relative: sums of a few dozen terms, each rounded a few times.
 pub const ALGEBRA: f64 = 1e-12;
 /// Absolute: the same where the terms are of size ten.
 pub const SUM_OF_TENS: f64 = 10.0 * ALGEBRA;
+/// Relative: sums of squares of values that share their first seven digits, after which doubles keep nine of their differences.
+pub const SEVEN_SHARED_DIGITS: f64 = 1e-7;
+/// The same, thirteen digits shared: the values themselves are off by as much as a tenth of their differences in a hundred.
+pub const THIRTEEN_SHARED_DIGITS: f64 = 1e-2;
 /// Relative: numbers of fifteen digits whose decimals no double holds, the mean a million times the spread.
 pub const SPREAD_OF_A_MILLIONTH: f64 = 1e-9;
 /// The same, the mean ten million times the spread.
