@@ -1,7 +1,5 @@
 //! Where the tail of an arrow points away from its entry hole.
 
-use std::ops::Sub;
-
 use crate::Angle;
 
 /// The lean of an arrow in the butt: x positive = tail to the right, y positive = tail high, as the
@@ -35,14 +33,6 @@ impl Lean {
     /// clockwise; 0 where there is no lean.
     pub fn clock_angle(self) -> Angle {
         Angle::from_radians(self.x.radians().atan2(self.y.radians())).positive()
-    }
-}
-
-/// The lean relative to another arrow's, both read in one frame.
-impl Sub for Lean {
-    type Output = Self;
-    fn sub(self, reference: Self) -> Self {
-        Self { x: self.x - reference.x, y: self.y - reference.y }
     }
 }
 
