@@ -52,7 +52,7 @@ use crate::{Offset, Point};
 /// assert_eq!(format!("{:.2}, {:.2}", hit.x_mm, hit.y_mm), "3.01, 2.32");
 /// // How well it is known when each pixel was read to within 3.
 /// let covariance_mm2 = picture.covariance_mm2(hole, 3.0).expect("before the horizon");
-/// assert_eq!(format!("{:.1} mm", covariance_mm2[(0, 0)].sqrt()), "0.9 mm");
+/// assert_eq!(format!("{:.1} mm", covariance_mm2[(0, 0)].sqrt()), "1.0 mm");
 /// # Ok::<(), quarterturn_geometry::MarkError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
