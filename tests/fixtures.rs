@@ -60,6 +60,68 @@ fn every_fixture_has_a_source_a_licence_and_a_use() {
     }
 }
 
+/// The files that the register of a fixture names as its users, each in the crate of its folder, name it in turn.
+#[test]
+fn what_is_said_to_use_a_fixture_does() {
+    let rust: Vec<_> = sources("").into_iter().filter(|source| source.ends_in("rs")).collect();
+    for Entry { path, used_by, .. } in entries(&sources("fixtures")) {
+        let parts: Vec<_> = path.split('/').collect();
+        let [_, folder, name] = parts[..] else { panic!("{path} lies too deep") };
+        let users = used_by.split('`').filter(|word| word.ends_with(".rs"));
+        for user in users {
+            let of_crate = format!("crates/{folder}/");
+            let ends = format!("/{user}");
+            let mut found =
+                rust.iter().filter(|s| s.path.starts_with(&of_crate) && s.path.ends_with(&ends));
+            assert!(found.any(|source| source.text.contains(name)), "{user} does not read {path}");
+        }
+    }
+}
+
+/// A table without a line, or a list without an entry, would let a check pass that checks nothing.
+#[test]
+fn no_fixture_is_empty() {
+    let files = sources("fixtures");
+    for file in files.iter().filter(|file| !is_register(file)) {
+        let said =
+            file.text.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
+        let least = if file.ends_in("csv") { 2 } else { 1 };
+        assert!(said.count() >= least, "{} holds nothing", file.path);
+        if let Ok(serde_json::Value::Object(members)) = serde_json::from_str(&file.text) {
+            let empty =
+                members.iter().find(|(_, value)| value.as_array().is_some_and(Vec::is_empty));
+            assert!(empty.is_none(), "{} has an empty {empty:?}", file.path);
+        }
+    }
+}
+
+/// Every file of a suite is part of it, and holds a test: none can be left out of the run by being forgotten.
+#[test]
+fn every_suite_runs_its_cases() {
+    let suites = [
+        (
+            "crates/statistics/tests/checks/",
+            "main.rs",
+            &["fixture.rs", "main.rs", "tolerance.rs"][..],
+        ),
+        ("tests/", "main.rs", &["main.rs"][..]),
+    ];
+    for (folder, main, without_tests) in suites {
+        let files = sources(folder);
+        let modules = files.iter().find(|file| file.path == format!("{folder}{main}")).unwrap();
+        let own = files.iter().filter(|file| !file.path[folder.len()..].contains('/'));
+        let mut cases = 0;
+        for file in own.filter(|file| file.ends_in("rs") && !without_tests.contains(&file.name())) {
+            let module = format!("mod {};", file.name().trim_end_matches(".rs"));
+            assert!(modules.text.contains(&module), "{} is no part of {main}", file.path);
+            let tests = file.text.matches("#[test]").count();
+            assert!(tests > 0, "{} holds no test", file.path);
+            cases += tests;
+        }
+        assert!(cases > 0, "{folder} runs no case");
+    }
+}
+
 /// A script is used where its register says what it makes.
 #[test]
 fn every_fixture_is_named_by_a_test_or_makes_one_that_is() {

@@ -98,7 +98,7 @@ mod tests {
     use serde_json::Value;
 
     use super::*;
-    use crate::tolerance::{RELATIVE_LEAN_DEG, ROTATED, ROUNDING, assert_within};
+    use crate::tolerance::{RELATIVE_LEAN_DEG, ROTATED, ROUNDING, TWO_DECIMALS, assert_within};
     use crate::{Millimetres, Offset};
 
     /// Source: scipy 1.17.1, `spatial.transform.Rotation`; `fixtures/geometry/make_leans.py`.
@@ -116,6 +116,19 @@ mod tests {
             assert_within(seen.x.degrees(), x, 90.0 * ROUNDING);
             assert_within(seen.y.degrees(), y, 90.0 * ROUNDING);
         }
+    }
+
+    /// The example that docs/methods.md works by hand.
+    #[test]
+    fn a_tail_left_and_high() {
+        let tail = Offset::new(-20.0, 10.0);
+        let lean = Lean::from_tail(tail, Millimetres::new(600.0)).unwrap();
+        let [x, y, z] = ShaftDirection::from(lean).parts();
+        for (part, expected) in [(x, -0.033_333), (y, 0.016_667), (z, 0.999_305)] {
+            assert_within(part, expected, 1e-6);
+        }
+        assert_within(lean.size().degrees(), 2.14, TWO_DECIMALS);
+        assert_within(lean.clock_angle().degrees(), 296.57, TWO_DECIMALS);
     }
 
     #[test]

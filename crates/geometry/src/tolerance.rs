@@ -15,10 +15,6 @@ pub(crate) const MAHALANOBIS: f64 = 1e-11;
 /// A value printed with two decimals: half a unit of the last.
 pub(crate) const TWO_DECIMALS: f64 = 0.005;
 
-/// Adding the squares of the parts of a lean instead of those of their sines, up to 15 degrees; in
-/// degrees.
-pub(crate) const SMALL_LEAN_DEG: f64 = 0.1;
-
 /// An angle after two rotations; radians.
 pub(crate) const ROTATED: f64 = 1e-14;
 

@@ -87,6 +87,18 @@ fn the_matrix_of_four_corners() {
     }
 }
 
+/// The example that docs/methods.md works by hand.
+#[test]
+fn a_trapezium() {
+    let pixels = [[400.0, 0.0], [600.0, 0.0], [700.0, 1000.0], [300.0, 1000.0]];
+    let points = [[-100.0, 100.0], [100.0, 100.0], [100.0, -100.0], [-100.0, -100.0]];
+    let marks: Vec<_> = pixels.into_iter().zip(points).map(|(p, q)| mark(p, q)).collect();
+    let view = Homography::of_marks(&marks).unwrap();
+    let middle = view.point_at(Pixel::new(500.0, 500.0)).unwrap();
+    assert_within(middle.x_mm, 0.0, MAPPED_MM);
+    assert_within(middle.y_mm, -100.0 / 3.0, MAPPED_MM);
+}
+
 fn refusal(marks: &[Mark]) -> MarkError {
     Homography::of_marks(marks).unwrap_err()
 }

@@ -7,8 +7,8 @@ use quarterturn_statistics::distributions::{
 
 use crate::fixture::Fixture;
 use crate::tolerance::{
-    DISTRIBUTION, QUANTILE, SIX_DECIMALS, THREE_DECIMALS, TWELVE_DIGITS, assert_close,
-    assert_relative,
+    DISTRIBUTION, FOUR_DECIMALS, QUANTILE, SEVEN_DECIMALS, SIX_DECIMALS, THREE_DECIMALS,
+    TWELVE_DIGITS, assert_close, assert_relative,
 };
 
 fn level(p: f64) -> Level {
@@ -101,6 +101,24 @@ fn printed_table_of_f() {
     }
 }
 
+// Source: NIST/SEMATECH e-Handbook of Statistical Methods: limits of the F test 1.3.5.9 (239 and 239 degrees of freedom), of the
+// analysis of variance 1.3.5.4 (9 and 90), of the χ² test 1.3.5.8 (99), of the t test 1.3.5.3 (326).
+#[test]
+fn published_limits() {
+    let f = FisherF::new(239.0, 239.0).unwrap();
+    assert_close(f.quantile(level(0.025)), 0.775_564, SIX_DECIMALS);
+    assert_close(f.quantile(level(0.975)), 1.289_384, SIX_DECIMALS);
+    let gears = FisherF::new(9.0, 90.0).unwrap().quantile(level(0.95));
+    assert_close(gears, 1.9856, FOUR_DECIMALS);
+    let chi_squared = ChiSquared::new(99.0).unwrap();
+    assert_close(chi_squared.quantile(level(0.025)), 73.3611, FOUR_DECIMALS);
+    assert_close(chi_squared.quantile(level(0.975)), 128.4220, FOUR_DECIMALS);
+    let t = StudentT::new(326.0).unwrap().quantile(level(0.975));
+    assert_close(t, 1.967_267_5, SEVEN_DECIMALS);
+    // −2 ln 0.05, and 2/17 degrees of freedom from any table.
+    assert_close(FisherF::new(2.0, 17.0).unwrap().quantile(level(0.95)), 3.591_531, SIX_DECIMALS);
+}
+
 /// With two degrees of freedom above, P(F > f) = (1 + 2 f/ν)^(−ν/2); with one, F is the square of Student's t.
 #[test]
 fn f_in_closed_form_and_as_the_square_of_t() {
@@ -118,8 +136,25 @@ fn ends_of_the_range_of_f() {
     let f = FisherF::new(3.0, 5.0).unwrap();
     let ends = [-1.0, 0.0, f64::INFINITY].map(|x| f.upper_tail(x));
     assert_eq!(ends.map(f64::to_bits), [1.0_f64, 1.0, 0.0].map(f64::to_bits));
-    assert!(f.upper_tail(f64::NAN).is_nan());
-    assert!(FisherF::new(0.0, 5.0).is_err() && FisherF::new(3.0, 1e9).is_err());
+    assert!(f.upper_tail(f64::NAN).is_nan() && f.cdf(f64::NAN).is_nan());
+    for (above, below) in [(1e-3, 1e-3), (1e-3, 1e7), (1e7, 1e-3), (1e7, 1e7), (0.1, 5.0)] {
+        let f = FisherF::new(above, below).unwrap();
+        for p in [f64::MIN_POSITIVE, 1e-30, 0.5, 1.0 - f64::EPSILON] {
+            let quantile = f.quantile(level(p));
+            assert!(quantile >= 0.0 && quantile.is_finite(), "{above} {below} {p}: {quantile}");
+        }
+        for x in [f64::MIN_POSITIVE, 1e-300, 1.0, 1e300] {
+            assert!(
+                (f.cdf(x) + f.upper_tail(x) - 1.0).abs() <= f64::EPSILON,
+                "{above} {below} {x}"
+            );
+        }
+    }
+    assert!(
+        FisherF::new(0.0, 5.0).is_err()
+            && FisherF::new(3.0, 1e9).is_err()
+            && FisherF::new(f64::NAN, 3.0).is_err()
+    );
 }
 
 #[test]

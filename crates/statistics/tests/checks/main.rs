@@ -16,3 +16,4 @@ mod samples;
 mod shares;
 mod spread;
 mod tolerance;
+mod worked_by_hand;
