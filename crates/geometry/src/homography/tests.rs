@@ -203,6 +203,34 @@ fn a_mirrored_picture() {
 }
 
 #[test]
+fn every_refusal_names_the_marks_and_a_way_on() {
+    let said = [
+        (MarkError::TooMany { count: 101, most: 100 }, "101 marks: at most 100 are taken"),
+        (
+            MarkError::Coordinate { mark: 1, value: f64::NAN, largest: 1e9 },
+            "mark 2: a coordinate of NaN is no place; finite numbers up to 1e9 are",
+        ),
+        (
+            MarkError::Collinear { marks: [0, 1, 3] },
+            "marks 1, 2 and 4 stand on one line and leave too few beside it; take the corners of a face",
+        ),
+        (
+            MarkError::Crossed { marks: [2, 3] },
+            "marks 3 and 4 seem to have been taken for each other; exchange them, or check the order of all",
+        ),
+        (
+            MarkError::Mirrored,
+            "the marks run the other way round in the picture than on the face: the picture is mirrored, \
+             or y was counted upwards, or two opposite marks were exchanged",
+        ),
+        (MarkError::NoView, "the marks agree on no view of a flat face; read them again"),
+    ];
+    for (error, message) in said {
+        assert_eq!(error.to_string(), message);
+    }
+}
+
+#[test]
 fn beyond_the_horizon() {
     // The lower corners converge: above the picture the face's plane ends.
     let pixels = [[400.0, 400.0], [600.0, 400.0], [1000.0, 1000.0], [0.0, 1000.0]];

@@ -1,5 +1,6 @@
 //! Distributions against tables, closed forms and 200 digits, and at the ends of their range.
 
+use proptest::prelude::{ProptestConfig, prop_assert, proptest};
 use quarterturn_statistics::Level;
 use quarterturn_statistics::distributions::{
     ChiSquared, FisherF, NoncentralChiSquared, StudentT, normal,
@@ -173,5 +174,39 @@ fn ends_of_the_range() {
             assert!(ChiSquared::new(distribution).unwrap().quantile(level(p)).is_finite());
             assert!(!StudentT::new(distribution).unwrap().quantile(level(p)).is_nan());
         }
+    }
+}
+
+/// Between the points of the table, too: what a quantile is the quantile of comes back, whatever the degrees of freedom.
+fn comes_back(tails: [f64; 2], p: f64) -> bool {
+    let beyond = 1.0 - p;
+    (tails[0] - p).abs() <= DISTRIBUTION * p && (tails[1] - beyond).abs() <= DISTRIBUTION * beyond
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 1000, ..ProptestConfig::default() })]
+
+    #[test]
+    fn quantiles_come_back(
+        (first, second) in (-1.0_f64..4.0, -1.0_f64..4.0), logit in -30.0_f64..30.0,
+    ) {
+        let [first, second] = [first, second].map(|power| 10_f64.powf(power));
+        let p = 1.0 / (1.0 + (-logit).exp());
+        let at = level(p);
+        let z = normal::quantile(at);
+        prop_assert!(comes_back([normal::cdf(z), normal::cdf(-z)], p));
+        let d = ChiSquared::new(first).unwrap();
+        let x = d.quantile(at);
+        // A quantile below the smallest double has none to come back from.
+        prop_assert!(x < 1e-300 || comes_back([d.cdf(x), d.upper_tail(x)], p), "chi {x}");
+        let d = StudentT::new(first).unwrap();
+        let t = d.quantile(at);
+        prop_assert!(t.abs() > 1e150 || comes_back([d.cdf(t), d.upper_tail(t)], p), "t {t}");
+        let d = FisherF::new(first, second).unwrap();
+        let f = d.quantile(at);
+        prop_assert!(!(1e-300..1e300).contains(&f) || comes_back([d.cdf(f), d.upper_tail(f)], p), "f {f}");
+        let d = NoncentralChiSquared::new(first, second).unwrap();
+        let x = d.quantile(at);
+        prop_assert!(x < 1e-300 || comes_back([d.cdf(x), d.upper_tail(x)], p), "noncentral {x}");
     }
 }

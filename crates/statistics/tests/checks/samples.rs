@@ -3,11 +3,14 @@
 use nalgebra::Vector2;
 use proptest::prelude::{ProptestConfig, prop_assert, proptest};
 use quarterturn_statistics::{Level, PlanarSample, Sample};
+use rand::SeedableRng;
+use rand_distr::{Distribution, StandardNormal};
+use rand_pcg::Pcg64;
 
 use crate::fixture::Fixture;
 use crate::tolerance::{
-    ALGEBRA, SIX_DECIMALS, SPREAD_OF_A_MILLIONTH, SPREAD_OF_A_TEN_MILLIONTH, assert_close,
-    assert_relative,
+    ALGEBRA, SIX_DECIMALS, SPREAD_OF_A_MILLIONTH, SPREAD_OF_A_TEN_MILLIONTH, STANDARD_ERRORS,
+    assert_close, assert_relative,
 };
 
 fn sample(values: impl IntoIterator<Item = f64>) -> Sample {
@@ -102,6 +105,23 @@ fn a_mean_with_its_interval() {
     assert_relative(mean.standard_error, 0.5_f64.sqrt(), ALGEBRA);
     assert_close(mean.interval.upper - 3.0, 2.776_445 * 0.5_f64.sqrt(), SIX_DECIMALS);
     assert_close(3.0 - mean.interval.lower, 2.776_445 * 0.5_f64.sqrt(), SIX_DECIMALS);
+}
+
+/// Planted truth: the interval of the mean covers as often as it says, in samples of any size.
+#[test]
+fn intervals_of_the_mean_cover() {
+    const DRAWS: usize = 5000;
+    let mut random = Pcg64::seed_from_u64(34);
+    for n in [3, 5, 10, 30] {
+        let covers = |_: &usize| {
+            let draws = StandardNormal.sample_iter(&mut random).take(n);
+            let sample = sample(draws.map(|z: f64| 7.0 + 2.0 * z));
+            let interval = sample.mean_estimate(Level::P90).unwrap().interval;
+            interval.lower <= 7.0 && 7.0 <= interval.upper
+        };
+        let share = (0..DRAWS).filter(covers).count() as f64 / DRAWS as f64;
+        assert_close(share, 0.90, STANDARD_ERRORS * (0.90 * 0.10 / DRAWS as f64).sqrt());
+    }
 }
 
 proptest! {
