@@ -8,12 +8,13 @@ use crate::{Angle, GeometryError, Millimetres, Offset};
 /// The steps in which a direction and a distance were read: "to half an hour and half a centimetre".
 ///
 /// # Formula
-/// A reading to the nearest step is off by up to half of it, any such error as likely: its variance is step²/12. So along the displacement
-/// the variance is d²/12, across it (rα)²/12, r the distance out: **a clock reading is the worse the farther out it is**.
+/// A reading to the nearest step is off by up to half of it, any such error as likely: its variance is step²/12. So
+/// along the displacement the variance is d²/12, across it (rα)²/12, r the distance out: **a clock reading is the worse
+/// the farther out it is**.
 ///
 /// # Source
-/// The variance of rounding: Joint Committee for Guides in Metrology, 2008, Evaluation of measurement data (GUM), section 4.3.7 (from
-/// memory).
+/// The variance of rounding: Joint Committee for Guides in Metrology, 2008, Evaluation of measurement data (GUM),
+/// section 4.3.7 (from memory).
 ///
 /// # Example
 /// ```

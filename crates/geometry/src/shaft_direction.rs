@@ -30,8 +30,8 @@ impl ShaftDirection {
     /// This direction in the frame in which `reference` is straight.
     ///
     /// # Formula
-    /// The rotation that takes `reference` to z about the axis square to both: no turn about the shaft itself. Two shafts that point
-    /// opposite ways have no such frame, which no butt shows; then it is this direction as it is.
+    /// The rotation that takes `reference` to z about the axis square to both: no turn about the shaft itself. Two
+    /// shafts that point opposite ways have no such frame, which no butt shows; then it is this direction as it is.
     #[must_use]
     pub fn relative_to(self, reference: Self) -> Self {
         let z = Vector3::z();
@@ -42,8 +42,8 @@ impl ShaftDirection {
         Self(turn * self.0)
     }
 
-    /// The direction as it is seen from a frame turned by `up` about x, as a face whose top leans back shows it, or a stand above the
-    /// butt, and then by `right` about y.
+    /// The direction as it is seen from a frame turned by `up` about x, as a face whose top leans back shows it, or a
+    /// stand above the butt, and then by `right` about y.
     #[must_use]
     pub fn seen_from(self, right: Angle, up: Angle) -> Self {
         let pitch = Rotation3::from_axis_angle(&Vector3::x_axis(), up.radians());
@@ -71,8 +71,8 @@ impl From<ShaftDirection> for Lean {
 }
 
 impl Lean {
-    /// The lean relative to another arrow's, both read in one frame: what would be read where the other stands straight, however the
-    /// face is tilted and from whatever height it is shot at.
+    /// The lean relative to another arrow's, both read in one frame: what would be read where the other stands
+    /// straight, however the face is tilted and from whatever height it is shot at.
     ///
     /// # Formula
     /// [`ShaftDirection::relative_to`]. For small leans it is the difference of both parts.

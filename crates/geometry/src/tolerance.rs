@@ -18,7 +18,8 @@ pub(crate) const TWO_DECIMALS: f64 = 0.005;
 /// An angle after two rotations; radians.
 pub(crate) const ROTATED: f64 = 1e-14;
 
-/// How much a relative lean of up to 4 degrees turns about the shaft when the frame is tilted by up to 22 degrees; in degrees.
+/// How much a relative lean of up to 4 degrees turns about the shaft when the frame is tilted by up to 22 degrees; in
+/// degrees.
 pub(crate) const RELATIVE_LEAN_DEG: f64 = 0.25;
 
 /// What first order leaves out of a reading to half an hour; relative.

@@ -1,7 +1,7 @@
 //! Microseconds a call, and the largest error, of the probability of a circle over a table of circles.
 //!
-//! `cargo run --release -p quarterturn-statistics --example circle_probability_table circles.csv [probabilities.csv]`: under one
-//! heading radius, mean x and y, covariance xx, xy and yy; the probabilities, one a line, under another.
+//! `cargo run --release -p quarterturn-statistics --example circle_probability_table circles.csv [probabilities.csv]`:
+//! under one heading radius, mean x and y, covariance xx, xy and yy; the probabilities, one a line, under another.
 #![allow(
     clippy::print_stdout,
     clippy::unwrap_used,

@@ -22,8 +22,8 @@ impl AnalysisOfVariance {
     /// The analysis of `groups`.
     ///
     /// # Formula
-    /// The sums above, the deviations of the groups' means taken from the first value, so that digits which all values share do not
-    /// drown them.
+    /// The sums above, the deviations of the groups' means taken from the first value, so that digits which all values
+    /// share do not drown them.
     ///
     /// # Errors
     /// [`AnovaError`] for fewer than two groups, no group of two, or values that are the same within every group.

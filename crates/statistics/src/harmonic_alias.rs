@@ -61,7 +61,8 @@ impl fmt::Display for Wave {
 pub struct Alias {
     /// The wave.
     pub wave: Wave,
-    /// The earlier waves, each with how much of it: their sum equals the wave at every position. None where the wave is 0 at all of them.
+    /// The earlier waves, each with how much of it: their sum equals the wave at every position. None where the wave is
+    /// 0 at all of them.
     pub seen_as: Vec<(Wave, f64)>,
 }
 
@@ -79,8 +80,8 @@ impl fmt::Display for Alias {
 /// Every wave up to harmonic `harmonics` that cannot be told from lower ones at `angles_rad`, in the order of the series.
 ///
 /// # Formula
-/// Each wave less its projection on the earlier ones that were told apart (Gram and Schmidt, in its modified form); an alias is what
-/// keeps less than 1e-7 of its length. The shares are those of the projection.
+/// Each wave less its projection on the earlier ones that were told apart (Gram and Schmidt, in its modified form); an
+/// alias is what keeps less than 1e-7 of its length. The shares are those of the projection.
 ///
 /// # Errors
 /// [`HarmonicError::TooMany`] for more than a thousand harmonics.

@@ -93,8 +93,8 @@ impl HarmonicFit {
         Some(self.coefficients.iter().zip(&covariance.diagonal()).map(estimate).collect())
     }
 
-    /// The test that harmonic `harmonic`, both its waves, is not there; `None` as for [`covariance`](Self::covariance), for a harmonic that
-    /// was not fitted, and where the fit goes through every value. The statistic is F.
+    /// The test that harmonic `harmonic`, both its waves, is not there; `None` as for [`covariance`](Self::covariance),
+    /// for a harmonic that was not fitted, and where the fit goes through every value. The statistic is F.
     ///
     /// # Formula
     /// F = bᵀ V⁻¹ b/2 with b its two coefficients and V their covariance, Fisher's with 2 and n − p degrees of freedom.

@@ -44,9 +44,9 @@
 //! | [`distributions::FisherF`] | incomplete beta function, Di Donato and Morris 1992 | tables; 200 digits; closed form; Student's t |
 //! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 200 digits |
 //!
-//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with; what comes out is an
-//! [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths are in whatever unit went in.
-//! The crate reads no file, no clock and no randomness.
+//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with;
+//! what comes out is an [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths
+//! are in whatever unit went in. The crate reads no file, no clock and no randomness.
 
 pub mod distributions;
 

@@ -50,8 +50,8 @@ impl MeanDirection {
         Self { direction_rad: direction.filter(|_| resultant_length > 1e-12), resultant_length, n }
     }
 
-    /// The circular standard deviation √(−2 ln R̄), radians: that of the normal distribution which, wrapped round the circle, has
-    /// this resultant length. 0 where all directions are the same, infinite where they cancel.
+    /// The circular standard deviation √(−2 ln R̄), radians: that of the normal distribution which, wrapped round the
+    /// circle, has this resultant length. 0 where all directions are the same, infinite where they cancel.
     ///
     /// # Source
     /// K. V. Mardia, P. E. Jupp, 2000, Directional Statistics, section 2.3 (from memory).
@@ -59,20 +59,21 @@ impl MeanDirection {
         (-2.0 * self.resultant_length.ln()).sqrt()
     }
 
-    /// The mean direction with its interval at `level`, which may begin below 0 or end above 2π; `None` for a single direction, and where
-    /// the interval would go all the way round.
+    /// The mean direction with its interval at `level`, which may begin below 0 or end above 2π; `None` for a single
+    /// direction, and where the interval would go all the way round.
     ///
     /// # Formula
-    /// θ̄ ± δ with 1 − cos δ = F (n − R)/((n − 1) R), R = nR̄, F the quantile of Fisher's distribution with 1 and n − 1 degrees of freedom
-    /// at `level`; the standard error is √(2 (n − R)/((n − 1) R)), so that small intervals are Student's.
+    /// θ̄ ± δ with 1 − cos δ = F (n − R)/((n − 1) R), R = nR̄, F the quantile of Fisher's distribution with 1 and n − 1
+    /// degrees of freedom at `level`; the standard error is √(2 (n − R)/((n − 1) R)), so that small intervals are
+    /// Student's.
     ///
     /// # Assumptions
-    /// Independent von Mises directions. From concentration 1 on it covers, for three directions and more, as often as stated to about
-    /// two in a hundred more; below 1 as little as 90 % at 95 %, and it often has no answer.
+    /// Independent von Mises directions. From concentration 1 on it covers, for three directions and more, as often as
+    /// stated to about two in a hundred more; below 1 as little as 90 % at 95 %, and it often has no answer.
     ///
     /// # Source
-    /// G. S. Watson, E. J. Williams, 1956, On the construction of significance tests on the circle and the sphere, Biometrika 43, 344 (from
-    /// memory).
+    /// G. S. Watson, E. J. Williams, 1956, On the construction of significance tests on the circle and the sphere,
+    /// Biometrika 43, 344 (from memory).
     pub fn estimate(&self, level: Level) -> Option<Estimate> {
         let value = self.direction_rad?;
         let (n, resultant) = (self.n as f64, self.n as f64 * self.resultant_length);

@@ -16,17 +16,17 @@ impl MeanDirection {
     /// It is blind to directions that are preferred with their opposites.
     ///
     /// # Formula
-    /// p = P(R ≥ r) for a walk of n steps of length 1 in random directions:
-    /// 1 − Σₖ 2R̄ J₁(jₖR̄) J₀(jₖ/n)ⁿ/(jₖ J₁(jₖ)²) with jₖ the zeros of J₀; for two directions (2/π) arccos R̄; for more than a hundred
-    /// exp(√(1 + 4n + 4(n² − r²)) − (1 + 2n)), r = nR̄. Right to 1e-5, where n is 3 to 1e-4; one direction tells nothing: p = 1.
+    /// p = P(R ≥ r) for a walk of n steps of length 1 in random directions: 1 − Σₖ 2R̄ J₁(jₖR̄) J₀(jₖ/n)ⁿ/(jₖ J₁(jₖ)²)
+    /// with jₖ the zeros of J₀; for two directions (2/π) arccos R̄; for more than a hundred exp(√(1 + 4n + 4(n² − r²))
+    /// − (1 + 2n)), r = nR̄. Right to 1e-5, where n is 3 to 1e-4; one direction tells nothing: p = 1.
     ///
     /// # Assumptions
     /// Independent directions.
     ///
     /// # Source
-    /// Lord Rayleigh, 1919, Philosophical Magazine 37, 321. The density in a disc as a Fourier-Bessel series: W. R. Bennett, 1948, Quarterly
-    /// of Applied Mathematics 5, 385. The approximation: D. Wilkie, 1983, Rayleigh test for randomness of circular data, Applied
-    /// Statistics 32, 311 (all from memory).
+    /// Lord Rayleigh, 1919, Philosophical Magazine 37, 321. The density in a disc as a Fourier-Bessel series: W. R.
+    /// Bennett, 1948, Quarterly of Applied Mathematics 5, 385. The approximation: D. Wilkie, 1983, Rayleigh test for
+    /// randomness of circular data, Applied Statistics 32, 311 (all from memory).
     pub fn rayleigh_test(&self) -> TestResult {
         let (n, length) = (self.n as f64, self.resultant_length);
         let p_value = match self.n {
@@ -59,8 +59,8 @@ fn shorter_walk(n: usize, length: f64) -> f64 {
     sum
 }
 
-/// The kth zero of J₀: the first terms of its expansion in 1/k and two of Newton's steps (M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions,
-/// 9.5.12, from memory).
+/// The kth zero of J₀: the first terms of its expansion in 1/k and two of Newton's steps (M. Abramowitz, I. A. Stegun,
+/// 1964, Handbook of Mathematical Functions, 9.5.12, from memory).
 fn zero_of_j0(k: f64) -> f64 {
     let beta = (k - 0.25) * PI;
     let mut zero = beta + 1.0 / (8.0 * beta);

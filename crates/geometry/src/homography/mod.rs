@@ -23,18 +23,18 @@ use crate::{Offset, Point};
 /// The plane of a face as a picture shows it, seen slantwise from anywhere before it.
 ///
 /// # Formula
-/// x = (h₁₁u + h₁₂v + h₁₃)/w, y = (h₂₁u + h₂₂v + h₂₃)/w, w = h₃₁u + h₃₂v + 1, for a pixel (u, v) and a point (x, y). Both sides are first moved and
-/// stretched to the origin and a mean distance of √2; the linear equations that follow from multiplying by w are solved by least
-/// squares (the direct linear transform), and from there the squared distances on the face, in mm, are made least by damped
-/// Gauss-Newton steps.
+/// x = (h₁₁u + h₁₂v + h₁₃)/w, y = (h₂₁u + h₂₂v + h₂₃)/w, w = h₃₁u + h₃₂v + 1, for a pixel (u, v) and a point (x, y).
+/// Both sides are first moved and stretched to the origin and a mean distance of √2; the linear equations that follow
+/// from multiplying by w are solved by least squares (the direct linear transform), and from there the squared
+/// distances on the face, in mm, are made least by damped Gauss-Newton steps.
 ///
 /// # Assumptions
-/// The face is flat and the lens draws straight lines straight. The marks' places on the face are exact; what is uncertain is how
-/// they are read in the picture, alike in both directions and for every mark.
+/// The face is flat and the lens draws straight lines straight. The marks' places on the face are exact; what is
+/// uncertain is how they are read in the picture, alike in both directions and for every mark.
 ///
 /// # Source
-/// R. Hartley, A. Zisserman, 2004, Multiple View Geometry in Computer Vision, second edition, algorithms 4.2 and 4.3, covariances section 5.2
-/// (from memory).
+/// R. Hartley, A. Zisserman, 2004, Multiple View Geometry in Computer Vision, second edition, algorithms 4.2 and 4.3,
+/// covariances section 5.2 (from memory).
 ///
 /// # Example
 /// ```
@@ -71,8 +71,9 @@ impl Homography {
     /// The picture in which `marks`, four or more, are read.
     ///
     /// # Errors
-    /// [`MarkError`] for fewer than four or more than a hundred marks, a coordinate that is not finite or beyond 10⁹, two marks in one place,
-    /// all but one on a line, marks taken for each other, a mirrored picture, or marks that agree on no view.
+    /// [`MarkError`] for fewer than four or more than a hundred marks, a coordinate that is not finite or beyond 10⁹,
+    /// two marks in one place, all but one on a line, marks taken for each other, a mirrored picture, or marks that
+    /// agree on no view.
     pub fn of_marks(marks: &[Mark]) -> Result<Self, MarkError> {
         arrangement::check(marks)?;
         let picture = Frame::of(marks.iter().map(|mark| mark.pixel.vector()));
@@ -108,23 +109,25 @@ impl Homography {
         Some(Point::new(point.x, point.y))
     }
 
-    /// The reprojection errors: from where each mark is to where its pixel is taken to be, in the order of the marks. Four marks have none
-    /// beyond rounding.
+    /// The reprojection errors: from where each mark is to where its pixel is taken to be, in the order of the marks.
+    /// Four marks have none beyond rounding.
     pub fn errors(&self) -> &[Offset] {
         &self.errors
     }
 
-    /// How far, in px per axis, a mark is read off its place: the standard deviation that the reprojection errors tell of, with
-    /// 2n − 8 degrees of freedom. `None` for four marks, which always fit.
+    /// How far, in px per axis, a mark is read off its place: the standard deviation that the reprojection errors tell
+    /// of, with 2n − 8 degrees of freedom. `None` for four marks, which always fit.
     ///
     /// # Formula
-    /// σ² = Σ|eᵢ|²/(Σ|Dᵢ|² − tr(K B)), B = Σ Jᵢᵀ Dᵢ Dᵢᵀ Jᵢ, K = (Σ Jᵢᵀ Jᵢ)⁻¹, with Dᵢ the slope of the point in the pixel at mark i and Jᵢ that in the parameters.
+    /// σ² = Σ|eᵢ|²/(Σ|Dᵢ|² − tr(K B)), B = Σ Jᵢᵀ Dᵢ Dᵢᵀ Jᵢ, K = (Σ Jᵢᵀ Jᵢ)⁻¹, with Dᵢ the slope of the point in the
+    /// pixel at mark i and Jᵢ that in the parameters.
     pub fn reading_error_px(&self) -> Option<f64> {
         self.reading_px2.map(f64::sqrt)
     }
 
-    /// The covariance, mm², of the point that a pixel shows, where it and every mark were read with the standard deviation
-    /// `reading_error_px` per axis; `None` as for [`point_at`](Self::point_at), and for an error that is negative or not finite.
+    /// The covariance, mm², of the point that a pixel shows, where it and every mark were read with the standard
+    /// deviation `reading_error_px` per axis; `None` as for [`point_at`](Self::point_at), and for an error that is
+    /// negative or not finite.
     ///
     /// # Formula
     /// σ² (D Dᵀ + J K B K Jᵀ), to first order in σ; letters as in [`reading_error_px`](Self::reading_error_px).
@@ -139,8 +142,8 @@ impl Homography {
         Some(unit * (reading_error_px / self.face.scale).powi(2))
     }
 
-    /// The nine numbers that take (u, v, 1) in px to (x, y, 1) in mm times a common factor, the last of them 1; infinite where pixel (0, 0) lies on the
-    /// horizon.
+    /// The nine numbers that take (u, v, 1) in px to (x, y, 1) in mm times a common factor, the last of them 1;
+    /// infinite where pixel (0, 0) lies on the horizon.
     pub fn matrix(&self) -> Matrix3<f64> {
         let matrix = self.face.outward() * self.view.matrix() * self.picture.inward();
         matrix / matrix[(2, 2)]

@@ -7,11 +7,13 @@ use super::view::{Pair, Parameters, View};
 /// Steps at most; from the linear solution five are usual.
 const MOST_STEPS: usize = 100;
 
-/// The best view and the inverse of its normal equations, (Σ Jᵢᵀ Jᵢ)⁻¹; `None` where some direction of the numbers is not determined.
+/// The best view and the inverse of its normal equations, (Σ Jᵢᵀ Jᵢ)⁻¹; `None` where some direction of the numbers is
+/// not determined.
 ///
 /// # Source
-/// K. Levenberg, 1944, Quarterly of Applied Mathematics 2, 164; D. W. Marquardt, 1963, SIAM Journal 11, 431 (from memory). A step that
-/// does not help is damped ten times more, one that helps a tenth as much; it ends where nothing helps any more.
+/// K. Levenberg, 1944, Quarterly of Applied Mathematics 2, 164; D. W. Marquardt, 1963, SIAM Journal 11, 431 (from
+/// memory). A step that does not help is damped ten times more, one that helps a tenth as much; it ends where nothing
+/// helps any more.
 pub(super) fn refined(start: View, pairs: &[Pair]) -> Option<(View, Parameters)> {
     let (mut view, mut damping) = (start, 1e-6);
     for _ in 0..MOST_STEPS {

@@ -30,7 +30,8 @@ fn pairs(value: &Value) -> Vec<[f64; 2]> {
     value.as_array().unwrap().iter().map(pair).collect()
 }
 
-/// Source: scipy 1.17.1 `optimize.least_squares`, `OpenCV` 5.0.0 and scikit-image 0.26.0; `fixtures/geometry/make_homographies.py`.
+/// Source: scipy 1.17.1 `optimize.least_squares`, `OpenCV` 5.0.0 and scikit-image 0.26.0;
+/// `fixtures/geometry/make_homographies.py`.
 #[test]
 fn views_agree_with_scipy_opencv_and_scikit_image() {
     let fixture: Value =

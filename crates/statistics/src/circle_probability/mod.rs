@@ -16,10 +16,10 @@ use resolution::{Coarse, Fine, Resolution};
 /// or both, the result is the exact limit; a point exactly on the circle counts as inside.
 ///
 /// # Formula
-/// P = ∬ over |p| ≤ r of N(p; μ, Σ) dp: a mean over the circle's edge while the radius is at most 24
-/// times the smallest standard deviation (20 for the quick form), a sum over strips along one principal axis beyond that. Two special cases in
-/// closed form: 1 − e^(−r²/2σ²) where μ = 0 and Σ = σ² I, and the noncentral χ² with two degrees of freedom, at
-/// r²/σ² with noncentrality |μ|²/σ², for any μ.
+/// P = ∬ over |p| ≤ r of N(p; μ, Σ) dp: a mean over the circle's edge while the radius is at most 24 times the smallest
+/// standard deviation (20 for the quick form), a sum over strips along one principal axis beyond that. Two special
+/// cases in closed form: 1 − e^(−r²/2σ²) where μ = 0 and Σ = σ² I, and the noncentral χ² with two degrees of freedom,
+/// at r²/σ² with noncentrality |μ|²/σ², for any μ.
 ///
 /// # Accuracy
 /// 1e-11 absolute (measured: 4e-12), offset, elliptical and extremely flat cases included, as long as the smallest

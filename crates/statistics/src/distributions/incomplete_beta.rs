@@ -15,8 +15,8 @@ const MOST_TERMS: usize = 100_000;
 /// βₘ = m + m (b − m) x/(a + 2m − 1) + (a + m)(a − (a + b)x + 1 + m (1 + y))/(a + 2m + 1).
 ///
 /// # Source
-/// A. R. Di Donato, A. H. Morris, 1992, Significant digit computation of the incomplete beta function ratios, ACM Transactions on
-/// Mathematical Software 18, 360, section 5 (from memory).
+/// A. R. Di Donato, A. H. Morris, 1992, Significant digit computation of the incomplete beta function ratios, ACM
+/// Transactions on Mathematical Software 18, 360, section 5 (from memory).
 pub(super) fn incomplete_beta(a: f64, b: f64, x: f64, y: f64) -> Tails {
     if x.is_nan() {
         Tails::UNKNOWN

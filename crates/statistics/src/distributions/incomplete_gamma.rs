@@ -13,8 +13,8 @@ const MOST_TERMS: usize = 100_000;
 /// Q(a, x) = xᵃe^(−x)/Γ(a) · 1/(x + 1 − a − 1·(1 − a)/(x + 3 − a − 2·(2 − a)/(x + 5 − a − …))).
 ///
 /// # Source
-/// M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 6.5.29 and 6.5.31, the fraction in its even form and by W. J.
-/// Lentz, 1976, Applied Optics 15, 668 (from memory).
+/// M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 6.5.29 and 6.5.31, the fraction in its even
+/// form and by W. J. Lentz, 1976, Applied Optics 15, 668 (from memory).
 pub(super) fn incomplete_gamma(a: f64, x: f64) -> Tails {
     if x.is_nan() {
         Tails::UNKNOWN

@@ -5,11 +5,11 @@ use super::tails::Tails;
 /// A step shorter than this may be rounding.
 const ROUNDING: f64 = 1e-12;
 
-/// The x > 0 at which the tails are those `wanted`, which sum to 1: looked for by its logarithm, with the logarithm of the smaller
-/// tail, so that digits are kept however far out it lies.
+/// The x > 0 at which the tails are those `wanted`, which sum to 1: looked for by its logarithm, with the logarithm of
+/// the smaller tail, so that digits are kept however far out it lies.
 ///
-/// `mass` is x times the density at x. Newton's steps, replaced by halving the bracket where a step would leave it; at most 200, a dozen
-/// are usual. They end where they no longer shrink, which is where rounding alone makes them.
+/// `mass` is x times the density at x. Newton's steps, replaced by halving the bracket where a step would leave it; at
+/// most 200, a dozen are usual. They end where they no longer shrink, which is where rounding alone makes them.
 pub(super) fn quantile(
     wanted: Tails,
     tails: impl Fn(f64) -> Tails,

@@ -8,12 +8,13 @@
 //! | [`FisherF`] | cdf, upper tail, quantile | up to 10⁷ | 1e-11, 1e-12 |
 //! | [`NoncentralChiSquared`] | cdf, upper tail, quantile | up to 10⁴, as the noncentrality | 1e-12, 1e-12 |
 //!
-//! All relative, of each tail down to 1e-100 and of quantiles from level 1e-100 to 1 − 1e-12, held against 1263 points in 200 digits
-//! (`fixtures/statistics/make_distributions.py`).
+//! All relative, of each tail down to 1e-100 and of quantiles from level 1e-100 to 1 − 1e-12, held against 1263 points
+//! in 200 digits (`fixtures/statistics/make_distributions.py`).
 //!
-//! The inverse of `erfc` is that of `statrs`. Its incomplete gamma and beta functions are not used: on the same points, tails above
-//! 1e-13, the first loses digits where large logarithms cancel (2e-11 off at 10⁴ degrees of freedom, 1e-8 at 10⁷), and the second
-//! stops after 140 terms and has no way to be told 1 − x (off by 4e-3 in F with 10⁶ and 10⁷ degrees of freedom, by 1e-6 with 5 and 0.7).
+//! The inverse of `erfc` is that of `statrs`. Its incomplete gamma and beta functions are not used: on the same points,
+//! tails above 1e-13, the first loses digits where large logarithms cancel (2e-11 off at 10⁴ degrees of freedom, 1e-8
+//! at 10⁷), and the second stops after 140 terms and has no way to be told 1 − x (off by 4e-3 in F with 10⁶ and 10⁷
+//! degrees of freedom, by 1e-6 with 5 and 0.7).
 
 mod chi_squared;
 mod error;

@@ -13,13 +13,14 @@ use crate::Level;
 /// With ν = 2 it is the squared distance from the origin of a round normal cloud centred √λ away.
 ///
 /// # Formula
-/// P(X ≤ x) = Σⱼ wⱼ P(ν/2 + j, x/2), wⱼ = e^(−λ/2) (λ/2)ʲ/j!, P the regularised lower incomplete gamma function; its upper tail is
-/// the same sum of Q = 1 − P.
+/// P(X ≤ x) = Σⱼ wⱼ P(ν/2 + j, x/2), wⱼ = e^(−λ/2) (λ/2)ʲ/j!, P the regularised lower incomplete gamma function; its
+/// upper tail is the same sum of Q = 1 − P.
 ///
 /// # Source
-/// The mixture: R. A. Fisher, 1928, The general sampling distribution of the multiple correlation coefficient. That terms follow from
-/// their neighbours: D. Benton, K. Krishnamoorthy, 2003, Computing discrete mixtures of continuous distributions, Computational
-/// Statistics & Data Analysis 43 (both from memory). P is followed downwards and Q upwards, so that nothing but sums are taken.
+/// The mixture: R. A. Fisher, 1928, The general sampling distribution of the multiple correlation coefficient. That
+/// terms follow from their neighbours: D. Benton, K. Krishnamoorthy, 2003, Computing discrete mixtures of continuous
+/// distributions, Computational Statistics & Data Analysis 43 (both from memory). P is followed downwards and Q
+/// upwards, so that nothing but sums are taken.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NoncentralChiSquared {
     degrees_of_freedom: f64,
@@ -91,7 +92,8 @@ impl NoncentralChiSquared {
 
     /// Σ wⱼ f(P(a + j, y), its mass), from the last term that counts down; f need not be more than P itself.
     ///
-    /// P and its change are kept times their weight and in units of the first change, so that none vanishes before all of them do.
+    /// P and its change are kept times their weight and in units of the first change, so that none vanishes before all
+    /// of them do.
     fn downwards(self, y: f64, f: impl Fn(f64, f64) -> f64) -> f64 {
         let half = 0.5 * self.noncentrality;
         let largest = self.largest_term(y);

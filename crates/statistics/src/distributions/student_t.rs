@@ -12,8 +12,9 @@ use crate::Level;
 /// P(T > t) = ½ P(F > t²) for t ≥ 0, F Fisher's with 1 and ν degrees of freedom.
 ///
 /// # Source
-/// M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 26.7.1 (from memory); from a million degrees of freedom on
-/// G. W. Hill, 1970, Algorithms 395 and 396: Student's t-distribution and its quantiles, Communications of the ACM 13 (from memory).
+/// M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 26.7.1 (from memory); from a million degrees
+/// of freedom on G. W. Hill, 1970, Algorithms 395 and 396: Student's t-distribution and its quantiles, Communications
+/// of the ACM 13 (from memory).
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct StudentT {
     degrees_of_freedom: f64,

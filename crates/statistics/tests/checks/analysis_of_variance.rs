@@ -23,8 +23,8 @@ fn grouped(rows: &[Vec<String>]) -> Vec<Sample> {
     groups.map(|group| sample(group.iter().map(|row| cell(row, 1).parse().unwrap()))).collect()
 }
 
-// Source: NIST Statistical Reference Datasets, analysis of variance, SiRstv and AtmWtAg: certified sums of squares, F and residual
-// standard deviation.
+// Source: NIST Statistical Reference Datasets, analysis of variance, SiRstv and AtmWtAg: certified sums of squares, F
+// and residual standard deviation.
 #[test]
 fn certified_resistivities_and_silver() {
     let certified = [
@@ -50,8 +50,9 @@ fn certified_resistivities_and_silver() {
     }
 }
 
-// Source: the same, SmLs01 to SmLs09, whose values follow a rule: nine groups, each of a middle value and as many a tenth below as
-// above it; F is their number, the residual standard deviation 0.1. All values share one, seven or thirteen leading digits.
+// Source: the same, SmLs01 to SmLs09, whose values follow a rule: nine groups, each of a middle value and as many a
+// tenth below as above it; F is their number, the residual standard deviation 0.1. All values share one, seven or
+// thirteen leading digits.
 #[test]
 fn certified_simon_and_lesage() {
     let middles = [4, 3, 5, 3, 5, 3, 5, 3, 5].map(|tenths| 0.1 * f64::from(tenths));

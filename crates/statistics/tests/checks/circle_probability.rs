@@ -28,8 +28,8 @@ fn round_and_offset() {
     assert_close(plate, 0.864_665, SIX_DECIMALS);
 }
 
-// Source: closed forms, and noncentral chi-squared for the last, of the middle of targets of 122 cm and 40 cm, the latter as it is, wider by a
-// shaft of 9.3 mm, and by one of 5.5 mm about another point than its middle.
+// Source: closed forms, and noncentral chi-squared for the last, of the middle of targets of 122 cm and 40 cm, the
+// latter as it is, wider by a shaft of 9.3 mm, and by one of 5.5 mm about another point than its middle.
 #[test]
 fn middles_of_targets() {
     for (radius, sd, x, y, expected) in [

@@ -25,8 +25,8 @@ fn turtles() {
     assert_close(mean.direction_rad.unwrap().to_degrees(), 317.235_320, SIX_DECIMALS);
     assert_close(mean.resultant_length, 0.818_649_63, SIX_DECIMALS);
     assert_eq!(mean.n, angles.len());
-    // The likeliest concentration: the root in concentrations.csv. A value of 3.109024 that goes about is N. I. Fisher's closed
-    // approximation −0.4 + 1.39 R̄ + 0.43/(1 − R̄), not the maximum.
+    // The likeliest concentration: the root in concentrations.csv. A value of 3.109024 that goes about is N. I.
+    // Fisher's closed approximation −0.4 + 1.39 R̄ + 0.43/(1 − R̄), not the maximum.
     let concentration = mean.concentration(Level::P95).unwrap();
     assert_close(concentration.value, 3.122_513, SIX_DECIMALS);
     assert!((concentration.value - 3.109_024).abs() > 0.01);
@@ -83,8 +83,8 @@ fn rayleigh_by_two_integrals() {
     }
 }
 
-/// Source: critical values of nR̄² at 5 % for n = 10, 20, 30 and 100, J. H. Zar, 1999, Biostatistical Analysis, table B.34 (from
-/// memory), each within half of its last digit.
+/// Source: critical values of nR̄² at 5 % for n = 10, 20, 30 and 100, J. H. Zar, 1999, Biostatistical Analysis, table
+/// B.34 (from memory), each within half of its last digit.
 #[test]
 fn rayleigh_in_a_printed_table() {
     for (n, z) in [(10_u32, 2.919), (20, 2.958), (30, 2.971), (100, 2.988)] {

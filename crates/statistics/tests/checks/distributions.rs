@@ -102,8 +102,8 @@ fn printed_table_of_f() {
     }
 }
 
-// Source: NIST/SEMATECH e-Handbook of Statistical Methods: limits of the F test 1.3.5.9 (239 and 239 degrees of freedom), of the
-// analysis of variance 1.3.5.4 (9 and 90), of the χ² test 1.3.5.8 (99), of the t test 1.3.5.3 (326).
+// Source: NIST/SEMATECH e-Handbook of Statistical Methods: limits of the F test 1.3.5.9 (239 and 239 degrees of
+// freedom), of the analysis of variance 1.3.5.4 (9 and 90), of the χ² test 1.3.5.8 (99), of the t test 1.3.5.3 (326).
 #[test]
 fn published_limits() {
     let f = FisherF::new(239.0, 239.0).unwrap();

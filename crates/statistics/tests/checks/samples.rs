@@ -47,8 +47,8 @@ fn certified_means_and_deviations() {
     }
 }
 
-// Source: the same, PiDigits: certified mean, standard deviation and autocorrelation of "the first 5,000 digits of π". They hold for a
-// 3 in the 957th place, where π has an 8; of π itself the mean is a thousandth more.
+// Source: the same, PiDigits: certified mean, standard deviation and autocorrelation of "the first 5,000 digits of π".
+// They hold for a 3 in the 957th place, where π has an 8; of π itself the mean is a thousandth more.
 #[test]
 fn certified_digits() {
     let lines = Fixture::read("pi_digits.csv").rows;
@@ -65,8 +65,8 @@ fn certified_digits() {
     assert_eq!(sample([7.0; 4]).lag_one_autocorrelation(), None);
 }
 
-// Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2: 195 values, mean 9.261460, standard deviation 0.022789, 95 %
-// limits 9.258242 and 9.264679. Here 195 values that have these moments.
+// Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2: 195 values, mean 9.261460, standard deviation
+// 0.022789, 95 % limits 9.258242 and 9.264679. Here 195 values that have these moments.
 #[test]
 fn published_confidence_limits() {
     // 194 values as far as this from the mean, and one on it: 194 squares over 194 degrees of freedom.

@@ -38,7 +38,8 @@ pub const RAYLEIGH_OF_THREE: f64 = 1e-4;
 pub const ALGEBRA: f64 = 1e-12;
 /// Absolute: the same where the terms are of size ten.
 pub const SUM_OF_TENS: f64 = 10.0 * ALGEBRA;
-/// Relative: sums of squares of values that share their first seven digits, after which doubles keep nine of their differences.
+/// Relative: sums of squares of values that share their first seven digits, after which doubles keep nine of their
+/// differences.
 pub const SEVEN_SHARED_DIGITS: f64 = 1e-7;
 /// The same, thirteen digits shared: the values themselves are off by as much as a tenth of their differences in a hundred.
 pub const THIRTEEN_SHARED_DIGITS: f64 = 1e-2;
@@ -53,7 +54,8 @@ pub const LIKELIHOOD: f64 = 1e-8;
 pub const OPTIMUM: f64 = 1e-5;
 /// Relative: what an optimum is known to whose likelihood is known to twelve digits, about their root.
 pub const FLAT_TOP: f64 = 1e-6;
-/// Relative: the same after the rows were summed in another order and a shift ten thousand times their scatter was taken off.
+/// Relative: the same after the rows were summed in another order and a shift ten thousand times their scatter was
+/// taken off.
 pub const MOVED: f64 = 1e-5;
 /// Absolute: what such an optimiser leaves of a variance that is zero beside others of about fifty.
 pub const VARIANCE_AT_ZERO: f64 = 1e-5;
