@@ -4,8 +4,10 @@ use nalgebra::Vector2;
 
 use super::{Mark, MarkError};
 
+/// More are no marks.
 const MOST_MARKS: usize = 100;
-const LARGEST: f64 = 1e9;
+/// Beyond any picture or face.
+pub(super) const LARGEST: f64 = 1e9;
 
 /// As a share of the largest distance between marks: nearer than this to each other, or to a line, is on it.
 const NEAR: f64 = 0.005;

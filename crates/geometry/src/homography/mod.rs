@@ -10,7 +10,7 @@ mod view;
 #[cfg(test)]
 mod tests;
 
-use nalgebra::{Matrix2, Matrix3};
+use nalgebra::{Matrix2, Matrix3, Vector2};
 
 use frame::Frame;
 pub use mark::{Mark, Pixel};
@@ -102,7 +102,7 @@ impl Homography {
         Ok(Self { view, picture, face, errors, spread, reading_px2 })
     }
 
-    /// The point that a pixel shows; `None` at the horizon of the face's plane and beyond.
+    /// The point that a pixel shows; `None` at the horizon of the face's plane and beyond, and for what is no pixel.
     pub fn point_at(&self, pixel: Pixel) -> Option<Point> {
         let inside = self.before_horizon(pixel)?;
         let point = self.face.outside(self.view.at(inside));
@@ -142,14 +142,16 @@ impl Homography {
         Some(unit * (reading_error_px / self.face.scale).powi(2))
     }
 
-    /// The nine numbers that take (u, v, 1) in px to (x, y, 1) in mm times a common factor, the last of them 1;
-    /// infinite where pixel (0, 0) lies on the horizon.
+    /// The nine numbers that take (u, v, 1) in px to (x w, y w, w) in mm; w is how far a pixel is before the horizon, 1 at
+    /// the middle of the marks.
     pub fn matrix(&self) -> Matrix3<f64> {
-        let matrix = self.face.outward() * self.view.matrix() * self.picture.inward();
-        matrix / matrix[(2, 2)]
+        self.face.outward() * self.view.matrix() * self.picture.inward()
     }
 
-    fn before_horizon(&self, pixel: Pixel) -> Option<nalgebra::Vector2<f64>> {
+    fn before_horizon(&self, pixel: Pixel) -> Option<Vector2<f64>> {
+        if pixel.vector().amax() > arrangement::LARGEST {
+            return None;
+        }
         let inside = self.picture.inside(pixel.vector());
         (self.view.depth(inside) > view::HORIZON).then_some(inside)
     }
