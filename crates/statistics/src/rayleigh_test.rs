@@ -18,7 +18,7 @@ impl MeanDirection {
     /// # Formula
     /// p = P(R ≥ r) for a walk of n steps of length 1 in random directions: 1 − Σₖ 2R̄ J₁(jₖR̄) J₀(jₖ/n)ⁿ/(jₖ J₁(jₖ)²)
     /// with jₖ the zeros of J₀; for two directions (2/π) arccos R̄; for more than a hundred exp(√(1 + 4n + 4(n² − r²))
-    /// − (1 + 2n)), r = nR̄. Right to 1e-5, where n is 3 to 1e-4; one direction tells nothing: p = 1.
+    /// − (1 + 2n)), r = nR̄. Right to 1e-5; one direction tells nothing: p = 1.
     ///
     /// # Assumptions
     /// Independent directions.

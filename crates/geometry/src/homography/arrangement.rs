@@ -70,12 +70,11 @@ impl Places {
         (self.0[j] - self.0[i]).perp(&(self.0[k] - self.0[i]))
     }
 
-    /// Which way round three marks run, and whether that is beyond doubt.
-    fn side(&self, triple: [usize; 3]) -> Option<bool> {
-        let [i, j, k] = triple;
+    /// Which way round three marks run: 1, −1, or 0 where that is in doubt.
+    fn turn(&self, [i, j, k]: [usize; 3]) -> f64 {
         let longest = self.distance(i, j).max(self.distance(j, k)).max(self.distance(k, i));
         let area = self.area(i, j, k);
-        (area.abs() > NEAR * longest * longest).then_some(area > 0.0)
+        if area.abs() > NEAR * longest * longest { area.signum() } else { 0.0 }
     }
 }
 
@@ -83,14 +82,10 @@ impl Places {
 fn check_order(picture: &Places, face: &Places) -> Result<(), MarkError> {
     let (mut agree, mut against) = (0_usize, vec![0_usize; face.0.len()]);
     for triple in triples(face.0.len()) {
-        match (picture.side(triple), face.side(triple)) {
-            (Some(shown), Some(stands)) if shown == stands => {
-                for mark in triple {
-                    against[mark] += 1;
-                }
-            }
-            (Some(_), Some(_)) => agree += 1,
-            _ => {}
+        let same = picture.turn(triple) * face.turn(triple);
+        agree += usize::from(same < 0.0);
+        for mark in triple {
+            against[mark] += usize::from(same > 0.0);
         }
     }
     if against.iter().all(|&count| count == 0) {

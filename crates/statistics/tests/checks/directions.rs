@@ -9,8 +9,8 @@ use rand_pcg::Pcg64;
 
 use crate::fixture::Fixture;
 use crate::tolerance::{
-    ALGEBRA, BESSEL_RATIO, RAYLEIGH, RAYLEIGH_OF_THREE, SIX_DECIMALS, STANDARD_ERRORS,
-    THREE_DECIMALS, assert_close, assert_relative,
+    ALGEBRA, BESSEL_RATIO, RAYLEIGH, SIX_DECIMALS, STANDARD_ERRORS, THREE_DECIMALS, assert_close,
+    assert_relative,
 };
 
 fn mean_direction(degrees: impl IntoIterator<Item = f64>) -> MeanDirection {
@@ -78,8 +78,7 @@ fn rayleigh_by_two_integrals() {
     for row in &Fixture::read("rayleigh.csv").rows {
         let n = row[0].parse().unwrap();
         let [length, expected] = [1, 2].map(|column| row[column].parse().unwrap());
-        let tolerance = if n == 3 { RAYLEIGH_OF_THREE } else { RAYLEIGH };
-        assert_close(of_length(n, length).rayleigh_test().p_value, expected, tolerance);
+        assert_close(of_length(n, length).rayleigh_test().p_value, expected, RAYLEIGH);
     }
 }
 

@@ -31,8 +31,6 @@ pub const QUICK_CIRCLE: f64 = 1e-4;
 pub const BESSEL_RATIO: f64 = 1e-10;
 /// Absolute: what Rayleigh's test promises.
 pub const RAYLEIGH: f64 = 1e-5;
-/// Absolute: the same for three directions, whose series falls off slowly.
-pub const RAYLEIGH_OF_THREE: f64 = 1e-4;
 
 /// Relative: sums of a few dozen terms, each rounded a few times.
 pub const ALGEBRA: f64 = 1e-12;
