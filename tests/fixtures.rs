@@ -67,10 +67,10 @@ fn what_is_said_to_use_a_fixture_does() {
     for Entry { path, used_by, .. } in entries(&sources("fixtures")) {
         let parts: Vec<_> = path.split('/').collect();
         let [_, folder, name] = parts[..] else { panic!("{path} lies too deep") };
-        let users = used_by.split('`').filter(|word| word.ends_with(".rs"));
+        let users = used_by.split('`').filter_map(|word| word.strip_suffix(".rs"));
         for user in users {
             let of_crate = format!("crates/{folder}/");
-            let ends = format!("/{user}");
+            let ends = format!("/{user}.rs");
             let mut found =
                 rust.iter().filter(|s| s.path.starts_with(&of_crate) && s.path.ends_with(&ends));
             assert!(found.any(|source| source.text.contains(name)), "{user} does not read {path}");
