@@ -60,6 +60,64 @@ fn every_fixture_has_a_source_a_licence_and_a_use() {
     }
 }
 
+/// The files that the register of a fixture names as its users, each in the crate of its folder, name it in turn.
+#[test]
+fn what_is_said_to_use_a_fixture_does() {
+    let rust: Vec<_> = sources("").into_iter().filter(|source| source.ends_in("rs")).collect();
+    for Entry { path, used_by, .. } in entries(&sources("fixtures")) {
+        let parts: Vec<_> = path.split('/').collect();
+        let [_, folder, name] = parts[..] else { panic!("{path} lies too deep") };
+        let users = used_by.split('`').filter_map(|word| word.strip_suffix(".rs"));
+        for user in users {
+            let of_crate = format!("crates/{folder}/");
+            let ends = format!("/{user}.rs");
+            let mut found =
+                rust.iter().filter(|s| s.path.starts_with(&of_crate) && s.path.ends_with(&ends));
+            assert!(found.any(|source| source.text.contains(name)), "{user} does not read {path}");
+        }
+    }
+}
+
+/// A table without a line, or a list without an entry, would let a check pass that checks nothing.
+#[test]
+fn no_fixture_is_empty() {
+    let files = sources("fixtures");
+    for file in files.iter().filter(|file| !is_register(file)) {
+        let said =
+            file.text.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
+        let least = if file.ends_in("csv") { 2 } else { 1 };
+        assert!(said.count() >= least, "{} holds nothing", file.path);
+        if let Ok(serde_json::Value::Object(members)) = serde_json::from_str(&file.text) {
+            let empty =
+                members.iter().find(|(_, value)| value.as_array().is_some_and(Vec::is_empty));
+            assert!(empty.is_none(), "{} has an empty {empty:?}", file.path);
+        }
+    }
+}
+
+/// Every file of a suite is part of it, and holds a test or serves one that does: none is forgotten.
+#[test]
+fn every_suite_runs_its_cases() {
+    for folder in ["crates/statistics/tests/checks/", "tests/"] {
+        let files = sources(folder);
+        let is_own =
+            |file: &&Source| file.ends_in("rs") && !file.path[folder.len()..].contains('/');
+        let (main, parts): (Vec<_>, Vec<_>) =
+            files.iter().filter(is_own).partition(|file| file.name() == "main.rs");
+        let mut cases = 0;
+        for file in &parts {
+            let module = file.name().trim_end_matches(".rs");
+            assert!(main[0].text.contains(&format!("mod {module};")), "{} is not run", file.path);
+            let tests = file.text.matches("#[test]").count();
+            let serves =
+                || parts.iter().any(|part| part.text.contains(&format!("crate::{module}::")));
+            assert!(tests > 0 || serves(), "{} holds no test", file.path);
+            cases += tests;
+        }
+        assert!(cases > 0, "{folder} runs no case");
+    }
+}
+
 /// A script is used where its register says what it makes.
 #[test]
 fn every_fixture_is_named_by_a_test_or_makes_one_that_is() {

@@ -9,7 +9,7 @@ const HOURS: f64 = 12.0;
 ///
 /// The hour counts clockwise from 12 o'clock as the archer sees it
 /// ([conventions](crate#conventions)); fractions are part of an hour, so half past two is 2.5. It
-/// is exact as read; how finely it was read is not part of it.
+/// is exact as read; how finely it was read is a [`ReadingResolution`](crate::ReadingResolution).
 ///
 /// # Example
 /// ```

@@ -50,6 +50,17 @@ pub enum GeometryError {
         protruding: Millimetres,
     },
 
+    /// Steps of a reading that are negative, too large or not finite.
+    #[error(
+        "read in steps of {direction_deg} degrees and {distance}: the first is 0 to 90, the second 0 mm or more"
+    )]
+    Steps {
+        /// Of the direction.
+        direction_deg: f64,
+        /// Of the distance.
+        distance: Millimetres,
+    },
+
     /// A covariance with an entry that is infinite or not a number.
     #[error("{value_mm2} in a covariance: every entry must be a finite number")]
     NotFinite {

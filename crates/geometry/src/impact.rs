@@ -19,7 +19,8 @@ pub struct Impact {
 impl Sub for Impact {
     type Output = ImpactDifference;
     fn sub(self, reference: Self) -> ImpactDifference {
-        let lean = self.lean.zip(reference.lean).map(|(bare, reference)| bare - reference);
+        let lean =
+            self.lean.zip(reference.lean).map(|(bare, reference)| bare.relative_to(reference));
         ImpactDifference { offset: self.at - reference.at, lean }
     }
 }

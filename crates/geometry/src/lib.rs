@@ -1,5 +1,6 @@
 //! Plane geometry of the target face: hits, leans, clock readings and the index of a shaft.
 //!
+//! Nothing here knows of bows: a face is any flat thing with points on it, a shaft anything that stands out of it.
 //! Pure functions on small values. Positions, displacements, angles, lengths and marks are types of
 //! their own, valid by construction where a value can be impossible; a raw number carries its unit
 //! in its name.
@@ -35,8 +36,11 @@
 //! | [`Index`] | its own definition | what people type comes back to the last digit; the way back is the way there |
 //! | [`Offset::rotated`] | rotation matrix | scipy `Rotation`, `fixtures/geometry/rotations.json`; keeps lengths, composes |
 //! | [`ClockReading`] | polar coordinates | there and back from both sides |
+//! | [`ReadingResolution`] | variance of rounding, GUM 2008, 4.3.7 | all that may have been read, evenly spread; by hand; turns with what was read |
 //! | [`Lean::from_tail`] | arc sine | 1 cm at 60 cm is 0.955 degrees; there and back |
-//! | [`Lean::size`] | Pythagoras for small angles | the exact angle, within 0.1 degrees up to 15 |
+//! | [`Lean::size`], [`Lean::clock_angle`] | the angle in space | sines of 0.3 and 0.4 make one of 0.5; the size of the tail |
+//! | [`ShaftDirection`], [`Lean::relative_to`] | the smallest rotation that makes the reference straight | scipy `Rotation`, `fixtures/geometry/leans.json`; the same on tilted faces and from a height |
+//! | [`Homography`] | Hartley and Zisserman 2004, algorithms 4.2 and 4.3, section 5.2 | `OpenCV`, scikit-image and scipy, `fixtures/geometry/homographies.json`; planted views; coverage by simulation |
 //! | [`Ellipse::new`] | LAPACK, DLAEV2 | numpy `eigh` and mpmath, `fixtures/geometry/ellipses.json`; Johnson and Wichern, example 6.3 |
 //! | [`Ellipse::boundary`], [`Ellipse::contains`] | Mahalanobis distance | the distance by the inverse covariance |
 //!
@@ -46,6 +50,7 @@ mod angle;
 mod clock;
 mod ellipse;
 mod error;
+mod homography;
 mod impact;
 mod impact_difference;
 mod index;
@@ -55,6 +60,8 @@ mod offset;
 mod point;
 mod positions;
 mod principal_axes;
+mod reading_resolution;
+mod shaft_direction;
 mod tail;
 #[cfg(test)]
 mod tolerance;
@@ -64,6 +71,7 @@ pub use angle::Angle;
 pub use clock::ClockReading;
 pub use ellipse::Ellipse;
 pub use error::GeometryError;
+pub use homography::{Homography, Mark, MarkError, Pixel};
 pub use impact::Impact;
 pub use impact_difference::ImpactDifference;
 pub use index::Index;
@@ -72,3 +80,5 @@ pub use millimetres::Millimetres;
 pub use offset::Offset;
 pub use point::Point;
 pub use positions::Positions;
+pub use reading_resolution::ReadingResolution;
+pub use shaft_direction::ShaftDirection;

@@ -15,9 +15,28 @@ pub(crate) const MAHALANOBIS: f64 = 1e-11;
 /// A value printed with two decimals: half a unit of the last.
 pub(crate) const TWO_DECIMALS: f64 = 0.005;
 
-/// Adding the squares of the parts of a lean instead of those of their sines, up to 15 degrees; in
+/// An angle after two rotations; radians.
+pub(crate) const ROTATED: f64 = 1e-14;
+
+/// How much a relative lean of up to 4 degrees turns about the shaft when the frame is tilted by up to 22 degrees; in
 /// degrees.
-pub(crate) const SMALL_LEAN_DEG: f64 = 0.1;
+pub(crate) const RELATIVE_LEAN_DEG: f64 = 0.25;
+
+/// What first order leaves out of a reading to half an hour; relative.
+pub(crate) const FIRST_ORDER: f64 = 0.01;
+
+/// Millimetres over half a metre: sixteen digits less the few that a view loses.
+pub(crate) const MAPPED_MM: f64 = 1e-9;
+
+/// Where `OpenCV` ends its search, and scipy its own; millimetres.
+pub(crate) const OPENCV_STOPS_MM: f64 = 1e-4;
+pub(crate) const SCIPY_STOPS_MM: f64 = 1e-6;
+
+/// The nine numbers of a view by equations in bare pixels, whose thousands stand beside ones; relative.
+pub(crate) const VIEW: f64 = 1e-9;
+
+/// Standard errors that a seeded simulation may be off by: one in sixteen thousand is further out.
+pub(crate) const STANDARD_ERRORS: f64 = 4.0;
 
 /// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.
 #[track_caller]

@@ -3,8 +3,9 @@
 use nalgebra::{DMatrix, DVector};
 use thiserror::Error;
 
-use crate::distributions::StudentT;
-use crate::{Estimate, Interval, Level, Sample};
+use crate::distributions::{FisherF, StudentT};
+use crate::harmonic_alias::{Alias, Wave, aliases_of, positions};
+use crate::{Estimate, Interval, Level, Sample, TestResult};
 
 /// y(θ) = β₀ + Σₖ (β₂ₖ₋₁ cos kθ + β₂ₖ sin kθ), k = 1 … `harmonics`, fitted by least squares.
 ///
@@ -26,9 +27,6 @@ pub struct HarmonicFit {
     n: usize,
 }
 
-/// A column that keeps less than this share of its length beside the earlier ones is told apart by rounding alone.
-const ALIASED: f64 = 1e-7;
-
 impl HarmonicFit {
     /// Fits `harmonics` harmonics to `values` at `angles_rad`, one angle for each value.
     ///
@@ -49,30 +47,29 @@ impl HarmonicFit {
             return Err(HarmonicError::TooFewValues { values: n, unknowns });
         }
         let angles = angles_rad.values();
-        let rows = angles.iter().flat_map(|&angle| (0..unknowns).map(move |c| basis(c, angle)));
+        if let Some(alias) = aliases_of(angles, harmonics).into_iter().next() {
+            return Err(HarmonicError::Aliased { alias, positions: positions(angles) });
+        }
+        let rows = angles.iter().flat_map(|&angle| Wave::first(unknowns).map(move |w| w.at(angle)));
         let design = DMatrix::from_row_iterator(n, unknowns, rows);
         let observed = DVector::from_column_slice(values.values());
         let qr = design.clone().qr();
-        let triangle = qr.r();
-        let least = ALIASED * (n as f64).sqrt();
-        let unresolved = triangle.diagonal().iter().position(|pivot| pivot.abs() < least);
-        let (None, Some(root)) = (unresolved, inverse_of_upper(&triangle)) else {
-            let harmonic = unresolved.unwrap_or(0).div_ceil(2);
-            return Err(HarmonicError::Aliased { harmonic, positions: positions(angles) });
-        };
+        // Never singular, as no wave is an alias; an inverse of nothing would show in every number.
+        let root = inverse_of_upper(&qr.r());
         let coefficients = &root * (qr.q().transpose() * &observed);
         let residual_sum_of_squares = (observed - design * &coefficients).norm_squared();
         Ok(Self { coefficients, inverse: &root * root.transpose(), residual_sum_of_squares, n })
     }
 
-    /// Constant, cos θ, sin θ, cos 2θ, sin 2θ, …
+    /// Constant, cos θ, sin θ, cos 2θ, sin 2θ, …: in the order of [`Wave`].
     pub fn coefficients(&self) -> &[f64] {
         self.coefficients.as_slice()
     }
 
     /// The fitted value at an angle.
     pub fn value_at(&self, angle_rad: f64) -> f64 {
-        self.coefficients.iter().enumerate().map(|(column, b)| b * basis(column, angle_rad)).sum()
+        let waves = Wave::first(self.coefficients.len());
+        waves.zip(&self.coefficients).map(|(wave, b)| b * wave.at(angle_rad)).sum()
     }
 
     /// Covariance of the coefficients, in their order; `None` where no value is left over to tell the error.
@@ -96,36 +93,39 @@ impl HarmonicFit {
         Some(self.coefficients.iter().zip(&covariance.diagonal()).map(estimate).collect())
     }
 
+    /// The test that harmonic `harmonic`, both its waves, is not there; `None` as for [`covariance`](Self::covariance),
+    /// for a harmonic that was not fitted, and where the fit goes through every value. The statistic is F.
+    ///
+    /// # Formula
+    /// F = bᵀ V⁻¹ b/2 with b its two coefficients and V their covariance, Fisher's with 2 and n − p degrees of freedom.
+    ///
+    /// # Source
+    /// Linear regression, e.g. G. A. F. Seber, A. J. Lee, 2003, Linear Regression Analysis, section 4.3 (from memory).
+    pub fn harmonic_test(&self, harmonic: usize) -> Option<TestResult> {
+        let place = harmonic.checked_mul(2)?.checked_sub(1)?;
+        let covariance = self.covariance().filter(|v| place + 1 < v.nrows())?;
+        let both = covariance.fixed_view::<2, 2>(place, place);
+        let pair = self.coefficients.fixed_rows::<2>(place);
+        let statistic = 0.5 * pair.dot(&(both.try_inverse()? * pair));
+        let p_value =
+            FisherF::new(2.0, self.degrees_of_freedom() as f64).ok()?.upper_tail(statistic);
+        Some(TestResult { statistic, p_value, n: self.n })
+    }
+
     /// Values less unknowns.
     pub fn degrees_of_freedom(&self) -> usize {
         self.n - self.coefficients.len()
     }
 }
 
-/// Column 0 is the constant, 2k − 1 is cos kθ, 2k is sin kθ.
-fn basis(column: usize, angle_rad: f64) -> f64 {
-    let argument = column.div_ceil(2) as f64 * angle_rad;
-    if column % 2 == 1 || column == 0 { argument.cos() } else { argument.sin() }
-}
-
-fn inverse_of_upper(triangle: &DMatrix<f64>) -> Option<DMatrix<f64>> {
-    triangle.solve_upper_triangular(&DMatrix::identity(triangle.nrows(), triangle.ncols()))
-}
-
-/// How many positions differ by more than rounding.
-fn positions(angles_rad: &[f64]) -> usize {
-    let same = |a: f64, b: f64| (0.5 * (a - b)).sin().abs() < ALIASED;
-    let distinct = angles_rad.iter().fold(Vec::new(), |mut seen: Vec<f64>, &angle| {
-        if !seen.iter().any(|&earlier| same(earlier, angle)) {
-            seen.push(angle);
-        }
-        seen
-    });
-    distinct.len()
+fn inverse_of_upper(triangle: &DMatrix<f64>) -> DMatrix<f64> {
+    let mut inverse = DMatrix::identity(triangle.nrows(), triangle.ncols());
+    triangle.solve_upper_triangular_mut(&mut inverse);
+    inverse
 }
 
 /// Why a harmonic series cannot be fitted.
-#[derive(Clone, Copy, Debug, Error, PartialEq, Eq)]
+#[derive(Clone, Debug, Error, PartialEq)]
 #[non_exhaustive]
 pub enum HarmonicError {
     /// Angles and values do not pair up.
@@ -144,15 +144,20 @@ pub enum HarmonicError {
         /// Number of coefficients asked for.
         unknowns: usize,
     },
-    /// The positions see a harmonic as something lower, or not at all.
-    #[error(
-        "{positions} different positions cannot tell harmonic {harmonic} from the lower ones; \
-         take fewer harmonics or other positions"
-    )]
+    /// The positions see a wave as lower ones, or not at all.
+    #[error("{positions} different positions: {alias}; take fewer harmonics or other positions")]
     Aliased {
-        /// The first harmonic that is not determined.
-        harmonic: usize,
+        /// The first wave that is not determined, and what it is taken for.
+        alias: Alias,
         /// Number of different positions.
         positions: usize,
+    },
+    /// So many harmonics that nobody can have meant them.
+    #[error("{harmonics} harmonics; at most {most} can be told apart here")]
+    TooMany {
+        /// How many were asked for.
+        harmonics: usize,
+        /// How many can be.
+        most: usize,
     },
 }

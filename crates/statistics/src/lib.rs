@@ -25,28 +25,36 @@
 //! | method | source | check |
 //! |---|---|---|
 //! | [`Sample`]: mean, variance, interval of the mean | corrected two-pass sums, Chan and others 1983 | certified sets of NIST |
+//! | [`Sample::lag_one_autocorrelation`] | Box and Jenkins 1976 | certified sets of NIST |
+//! | [`AnalysisOfVariance`]: one way, with its test | Fisher 1925 | all eleven certified sets of NIST; e-Handbook 1.3.5.4 and 7.4.3.3; level by simulation |
 //! | [`PlanarSample`]: centroid, covariance | the same | NIST/SEMATECH e-Handbook 6.5.4.1 |
 //! | [`PooledSpread`]: σ per axis with interval | chi-squared sums, Siddiqui 1964 | c₄ and χ² tables; coverage by simulation |
-//! | [`MeanDirection`]: direction, resultant length | Mardia and Jupp 2000 | turtle directions |
-//! | [`HarmonicFit`]: constant and harmonics, covariance | least squares by QR | discrete Fourier transform; coverage by simulation |
+//! | [`MeanDirection`]: direction, resultant length, standard deviation | Mardia and Jupp 2000 | turtle directions; scipy |
+//! | [`MeanDirection::estimate`]: interval of the direction | Watson and Williams 1956 | coverage by simulation |
+//! | [`MeanDirection::concentration`]: von Mises' κ with interval | likelihood; Stephens 1969 | 30 digits; Fisher 1993, A3; coverage by simulation |
+//! | [`MeanDirection::rayleigh_test`] | Bennett 1948; Wilkie 1983 | Kluyver's integral; Zar 1999, B.34; level by simulation |
+//! | [`HarmonicFit`]: constant and harmonics, covariance, test of a harmonic | least squares by QR | discrete Fourier transform; two fits; coverage and level by simulation |
+//! | [`harmonic_aliases`]: what few positions cannot tell apart | Gram and Schmidt | folding at even positions; what an alias says, at any positions |
 //! | [`share`]: share of cases that go together in groups | Wilson 1927 at Kish's effective number | Newcombe 1998; coverage by simulation |
 //! | [`MixedModel`]: fixed effects, variances of blocks, of levels' coefficients and of the rest | restricted likelihood, Patterson and Thompson 1971 | Dyestuff, Pastes, sleepstudy; lme4; dense matrices; coverage by simulation |
 //! | [`probability_within_circle`] and its quick form | Di Donato and Jarnagin 1961; trapezoidal rule | Harter 1960; noncentral χ²; 34 digits |
-//! | [`distributions::normal`] | `erfc` by `libm` | table; 50 digits |
-//! | [`distributions::ChiSquared`] | incomplete gamma function by `statrs` | table; 50 digits |
-//! | [`distributions::StudentT`] | incomplete beta function by `statrs`; Hill 1970 | table; 50 digits |
-//! | [`distributions::FisherF`] | incomplete beta function by `statrs` | NIST/SEMATECH e-Handbook 1.3.6.7.3; closed form; Student's t |
-//! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 50 digits |
+//! | [`distributions::normal`] | `erfc` by `libm`, its inverse by `statrs` | tables; 200 digits |
+//! | [`distributions::ChiSquared`] | incomplete gamma function, Loader 2000 | tables; 200 digits; closed form |
+//! | [`distributions::StudentT`] | by F; Hill 1970 | tables; 200 digits |
+//! | [`distributions::FisherF`] | incomplete beta function, Di Donato and Morris 1992 | tables; 200 digits; closed form; Student's t |
+//! | [`distributions::NoncentralChiSquared`] | Poisson mixture, Benton and Krishnamoorthy 2003 | Patnaik 1949; 200 digits |
 //!
-//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with; what comes out is an
-//! [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths are in whatever unit went in.
-//! The crate reads no file, no clock and no randomness.
+//! Numbers come in through [`Sample`], [`PlanarSample`] and [`MixedDesign`], which refuse what cannot be computed with;
+//! what comes out is an [`Estimate`] with its [`Interval`]. Angles are radians, in names that end in `_rad`; lengths
+//! are in whatever unit went in. The crate reads no file, no clock and no randomness.
 
 pub mod distributions;
 
 mod circle_probability;
 
+mod analysis_of_variance;
 mod estimate;
+mod harmonic_alias;
 mod harmonic_fit;
 mod interval;
 mod level;
@@ -54,11 +62,16 @@ mod mean_direction;
 mod mixed_model;
 mod planar_sample;
 mod pooled_spread;
+mod rayleigh_test;
 mod sample;
 mod share;
+mod test_result;
+mod von_mises;
 
+pub use analysis_of_variance::{AnalysisOfVariance, AnovaError};
 pub use circle_probability::{approximate_probability_within_circle, probability_within_circle};
 pub use estimate::Estimate;
+pub use harmonic_alias::{Alias, Wave, harmonic_aliases};
 pub use harmonic_fit::{HarmonicError, HarmonicFit};
 pub use interval::Interval;
 pub use level::{Level, LevelError};
@@ -68,3 +81,4 @@ pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
 pub use share::{Count, share};
+pub use test_result::TestResult;

@@ -32,6 +32,25 @@ impl Sample {
         self.0.len()
     }
 
+    /// Every value and `by`; only within what a sample holds.
+    pub(crate) fn shifted(&self, by: f64) -> Self {
+        Self(self.0.iter().map(|value| value + by).collect())
+    }
+
+    /// How much a value goes with the one before it: the autocorrelation at lag one; `None` where nothing scatters.
+    ///
+    /// # Formula
+    /// r₁ = Σ (xᵢ − x̄)(xᵢ₊₁ − x̄)/Σ (xᵢ − x̄)².
+    ///
+    /// # Source
+    /// G. E. P. Box, G. M. Jenkins, 1976, Time Series Analysis, section 2.1 (from memory).
+    pub fn lag_one_autocorrelation(&self) -> Option<f64> {
+        let mean = self.mean();
+        let squares: f64 = self.0.iter().map(|x| (x - mean).powi(2)).sum();
+        let pairs: f64 = self.0.windows(2).map(|pair| (pair[0] - mean) * (pair[1] - mean)).sum();
+        (squares > 0.0).then(|| pairs / squares)
+    }
+
     /// The arithmetic mean.
     ///
     /// # Formula

@@ -1,10 +1,11 @@
 //! The chi-squared distribution.
 
-use statrs::function::gamma::{gamma_lr, gamma_ur};
-
 use super::error::{DistributionError, degrees_of_freedom};
-use super::inversion::root;
+use super::incomplete_gamma::incomplete_gamma;
+use super::inversion;
+use super::mass::poisson;
 use super::normal;
+use super::tails::Tails;
 use crate::Level;
 
 /// The sum of ν squared standard normal variables.
@@ -13,8 +14,8 @@ use crate::Level;
 /// P(X ≤ x) = P(ν/2, x/2), the regularised lower incomplete gamma function.
 ///
 /// # Source
-/// `gamma_lr` and `gamma_ur` of `statrs`; quantiles start from E. B. Wilson, M. M. Hilferty, 1931, The distribution of
-/// chi-square, PNAS 17, and are solved to the last digits.
+/// M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 26.4.19 (from memory); quantiles start from E. B.
+/// Wilson, M. M. Hilferty, 1931, The distribution of chi-square, PNAS 17, and are solved to the last digits.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ChiSquared {
     degrees_of_freedom: f64,
@@ -33,26 +34,14 @@ impl ChiSquared {
         Ok(Self { degrees_of_freedom })
     }
 
-    /// P(X ≤ x): 0 below 0, NaN for NaN.
+    /// P(X ≤ x), keeping its digits where it is small: 0 below 0, NaN for NaN.
     pub fn cdf(self, x: f64) -> f64 {
-        if x <= 0.0 {
-            0.0
-        } else if x == f64::INFINITY {
-            1.0
-        } else {
-            gamma_lr(0.5 * self.degrees_of_freedom, 0.5 * x)
-        }
+        self.tails(x).lower
     }
 
-    /// P(X > x), keeping its digits where it is small.
+    /// P(X > x), keeping its digits where it is small: 1 below 0, NaN for NaN.
     pub fn upper_tail(self, x: f64) -> f64 {
-        if x <= 0.0 {
-            1.0
-        } else if x == f64::INFINITY {
-            0.0
-        } else {
-            gamma_ur(0.5 * self.degrees_of_freedom, 0.5 * x)
-        }
+        self.tails(x).upper
     }
 
     /// The x at which P(X ≤ x) is `level`.
@@ -63,15 +52,11 @@ impl ChiSquared {
         // Far in the lower tail P(X ≤ x) ≈ (x/2)^(ν/2) / Γ(ν/2 + 1).
         let far = 2.0 * ((p.ln() + libm::lgamma(0.5 * nu + 1.0)) / (0.5 * nu)).exp();
         let start = if cube_root > 0.1 { nu * cube_root.powi(3) } else { far };
-        // The smaller tail keeps its digits; 1 − p is exact above one half.
-        let excess = |x: f64| {
-            if p < 0.5 { self.cdf(x) - p } else { (1.0 - p) - self.upper_tail(x) }
-        };
-        root(excess, |x| self.density(x), start, 0.0, 2.0 * nu + 2000.0)
+        let mass = |x: f64| 0.5 * nu * poisson(0.5 * nu, 0.5 * x);
+        inversion::quantile(Tails::of_lower(p), |x| self.tails(x), mass, start)
     }
 
-    fn density(self, x: f64) -> f64 {
-        let half = 0.5 * self.degrees_of_freedom;
-        0.5 * ((half - 1.0) * (0.5 * x).ln() - 0.5 * x - libm::lgamma(half)).exp()
+    fn tails(self, x: f64) -> Tails {
+        incomplete_gamma(0.5 * self.degrees_of_freedom, 0.5 * x)
     }
 }

@@ -28,6 +28,21 @@ fn round_and_offset() {
     assert_close(plate, 0.864_665, SIX_DECIMALS);
 }
 
+// Source: closed forms, and noncentral chi-squared for the last, of the middle of targets of 122 cm and 40 cm, the
+// latter as it is, wider by a shaft of 9.3 mm, and by one of 5.5 mm about another point than its middle.
+#[test]
+fn middles_of_targets() {
+    for (radius, sd, x, y, expected) in [
+        (61.0, 80.0, 0.0, 0.0, 0.252_262_4),
+        (20.0, 25.0, 0.0, 0.0, 0.273_851_0),
+        (24.65, 25.0, 0.0, 0.0, 0.384_978_5),
+        (22.75, 25.0, 15.0, -20.0, 0.226_125_2),
+    ] {
+        let p = probability_within_circle(Vector2::new(x, y), &along_axes(sd, sd), radius);
+        assert_close(p, expected, SEVEN_DECIMALS);
+    }
+}
+
 // Source: H. L. Harter, 1960, Circular error probabilities, JASA 55 (recomputed).
 #[test]
 fn centred_ellipses() {

@@ -2,7 +2,10 @@
 
 use std::f64::consts::TAU;
 
-use quarterturn_statistics::{HarmonicError, HarmonicFit, Level, Sample};
+use proptest::prelude::{ProptestConfig, prop_assert, prop_assert_eq, proptest};
+use quarterturn_statistics::{
+    Alias, HarmonicError, HarmonicFit, Level, Sample, Wave, harmonic_aliases,
+};
 use rand::SeedableRng;
 use rand_distr::{Distribution, StandardNormal};
 use rand_pcg::Pcg64;
@@ -82,15 +85,122 @@ fn few_positions_are_named_as_aliased() {
     let fit = |count: usize, harmonics| {
         HarmonicFit::new(&positions(count, 5), &values(5 * count), harmonics).map(drop)
     };
+    let refusal = |count, harmonics| fit(count, harmonics).unwrap_err().to_string();
+    let way_on = "take fewer harmonics or other positions";
     // Four quarter turns see the sine of the second harmonic nowhere; three thirds take the second for the first.
-    assert_eq!(fit(4, 2), Err(HarmonicError::Aliased { harmonic: 2, positions: 4 }));
-    assert_eq!(fit(3, 2), Err(HarmonicError::Aliased { harmonic: 2, positions: 3 }));
-    assert_eq!(fit(2, 1), Err(HarmonicError::Aliased { harmonic: 1, positions: 2 }));
-    assert_eq!(fit(1, 1), Err(HarmonicError::Aliased { harmonic: 1, positions: 1 }));
-    assert_eq!(fit(8, 4), Err(HarmonicError::Aliased { harmonic: 4, positions: 8 }));
+    assert_eq!(refusal(4, 2), format!("4 different positions: sin 2θ cannot be seen; {way_on}"));
+    let thirds = format!("3 different positions: cos 2θ cannot be told from cos θ; {way_on}");
+    assert_eq!(refusal(3, 2), thirds);
+    assert!(refusal(2, 1).contains("sin θ cannot be seen"));
+    assert!(refusal(1, 1).contains("cos θ cannot be told from the constant"));
+    assert!(refusal(8, 4).contains("sin 4θ cannot be seen"));
     for (count, harmonics) in [(1, 0), (3, 1), (4, 1), (5, 2), (8, 3)] {
         assert_eq!(fit(count, harmonics), Ok(()));
     }
+}
+
+#[test]
+fn every_alias_of_even_positions() {
+    let aliases = |count, harmonics| harmonic_aliases(&positions(count, 2), harmonics).unwrap();
+    // Of the second harmonic four quarter turns see one of the pair; eight see all up to the third.
+    let quarters: Vec<_> = aliases(4, 2).into_iter().map(|alias| alias.wave).collect();
+    assert_eq!(quarters, [Wave::Sine(2)]);
+    assert!(aliases(8, 3).is_empty());
+    // At n even positions harmonic k is seen as n − k, its sine reversed.
+    for count in [3_usize, 5, 7, 12] {
+        let found = aliases(count, count - 1);
+        for k in count / 2 + 1..count {
+            let seen_as = |wave| {
+                let alias = found.iter().find(|alias| alias.wave == wave).unwrap();
+                let [pair] = alias.seen_as[..] else { panic!("{count}: {alias}") };
+                pair
+            };
+            let (cosine, sine) = (seen_as(Wave::Cosine(k)), seen_as(Wave::Sine(k)));
+            assert_eq!((cosine.0, sine.0), (Wave::Cosine(count - k), Wave::Sine(count - k)));
+            assert_close(cosine.1, 1.0, ALGEBRA * 10.0);
+            assert_close(sine.1, -1.0, ALGEBRA * 10.0);
+        }
+    }
+    let many = harmonic_aliases(&positions(3, 1), 1001);
+    assert_eq!(many, Err(HarmonicError::TooMany { harmonics: 1001, most: 1000 }));
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// What an alias is seen as adds up to it at every position; no position but those given is asked.
+    #[test]
+    fn aliases_are_what_they_say(
+        hours in proptest::collection::vec(0_u8..24, 1..9), harmonics in 0_usize..8,
+    ) {
+        let angles = sample(hours.iter().map(|&hour| TAU * f64::from(hour) / 24.0));
+        let aliases = harmonic_aliases(&angles, harmonics).unwrap();
+        for Alias { wave, seen_as } in &aliases {
+            for &angle in angles.values() {
+                let sum: f64 = seen_as.iter().map(|(earlier, share)| share * earlier.at(angle)).sum();
+                prop_assert!((sum - wave.at(angle)).abs() < 1e-6, "{wave} {sum}");
+            }
+        }
+        let different = hours.iter().collect::<std::collections::BTreeSet<_>>().len();
+        prop_assert!(2 * harmonics + 1 - aliases.len() <= different);
+        prop_assert_eq!(HarmonicFit::new(&angles, &angles, harmonics).is_ok(), aliases.is_empty());
+    }
+
+    /// Shifted values shift the constant and no other coefficient; stretched ones stretch all.
+    #[test]
+    fn moving_and_stretching_carry_through(
+        values in proptest::collection::vec(-10.0..10.0, 8), shift in -10.0_f64..10.0, factor in 0.1_f64..10.0,
+    ) {
+        let angles = positions(8, 1);
+        let fit = HarmonicFit::new(&angles, &sample(values.clone()), 2).unwrap();
+        let moved = HarmonicFit::new(&angles, &sample(values.iter().map(|y| shift + factor * y)), 2).unwrap();
+        for (place, (a, b)) in fit.coefficients().iter().zip(moved.coefficients()).enumerate() {
+            let expected = factor * a + if place == 0 { shift } else { 0.0 };
+            prop_assert!((b - expected).abs() < 1e-11, "{place}: {b} {expected}");
+        }
+        let tests = [&fit, &moved].map(|fit| fit.harmonic_test(1).unwrap().p_value);
+        prop_assert!((tests[0] - tests[1]).abs() < 1e-9);
+    }
+}
+
+/// Level of the test of a harmonic that is not there, beside one that is.
+#[test]
+fn the_test_of_a_harmonic_keeps_its_level() {
+    const FITS: usize = 5000;
+    let mut random = Pcg64::seed_from_u64(8);
+    for n in [6_usize, 10, 30] {
+        let angles = sample((0..n).map(|i| TAU * (i as f64 + 0.3 * (i % 2) as f64) / n as f64));
+        let (mut rejected, mut found) = (0, 0);
+        for _ in 0..FITS {
+            let noise =
+                |a: &f64| 9.0 * a.cos() + Distribution::<f64>::sample(&StandardNormal, &mut random);
+            let values = sample(angles.values().iter().map(noise).collect::<Vec<_>>());
+            let fit = HarmonicFit::new(&angles, &values, 2).unwrap();
+            let rejects = |k| fit.harmonic_test(k).unwrap().rejects_at(Level::P95);
+            rejected += usize::from(rejects(2));
+            found += usize::from(rejects(1));
+        }
+        let share = rejected as f64 / FITS as f64;
+        assert_close(share, 0.05, STANDARD_ERRORS * (0.05 * 0.95 / FITS as f64).sqrt());
+        assert!(n < 10 || found == FITS);
+    }
+}
+
+/// Another road to the same F: what two fits leave, (RSS₁ − RSS₂)/2/(RSS₂/ν).
+#[test]
+fn the_test_of_a_harmonic_compares_two_fits() {
+    let rows = Fixture::read("eight_angles.csv").numbers();
+    let angles = sample(rows.iter().map(|row| row[0].to_radians()));
+    let values = sample(rows.iter().map(|row| row[1]));
+    let left = |fit: &HarmonicFit| -> f64 {
+        rows.iter().map(|row| (row[1] - fit.value_at(row[0].to_radians())).powi(2)).sum()
+    };
+    let [one, two] = [1, 2].map(|k| HarmonicFit::new(&angles, &values, k).unwrap());
+    let expected = (left(&one) - left(&two)) / 2.0 / (left(&two) / two.degrees_of_freedom() as f64);
+    assert_close(two.harmonic_test(2).unwrap().statistic, expected, 1e-10);
+    assert_eq!((two.harmonic_test(0), two.harmonic_test(3)), (None, None));
+    let three = HarmonicFit::new(&angles, &values, 3).unwrap();
+    assert!(three.harmonic_test(3).is_some() && three.harmonic_test(usize::MAX).is_none());
 }
 
 #[test]

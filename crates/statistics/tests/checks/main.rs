@@ -1,6 +1,7 @@
 //! The crate against values from outside, against planted truth, and against bad input.
 #![allow(clippy::unwrap_used, reason = "the functions that read fixtures are tests too")]
 
+mod analysis_of_variance;
 mod bad_input;
 mod circle_probability;
 mod directions;
@@ -15,3 +16,4 @@ mod samples;
 mod shares;
 mod spread;
 mod tolerance;
+mod worked_by_hand;

@@ -16,7 +16,7 @@ pub const TWELVE_DIGITS: f64 = 0.51e-11;
 /// Relative: a quantile of eight printed digits beside variances that are known no better than [`FLAT_TOP`].
 pub const TABLE: f64 = 2e-6;
 
-/// Absolute: what the distribution functions promise.
+/// Relative: what the distribution functions promise, of each tail.
 pub const DISTRIBUTION: f64 = 1e-11;
 /// Relative: what the quantiles promise.
 pub const QUANTILE: f64 = 1e-12;
@@ -27,10 +27,20 @@ pub const FLAT_CIRCLE: f64 = 1e-9;
 /// Absolute: what the quick probability of a circle promises.
 pub const QUICK_CIRCLE: f64 = 1e-4;
 
+/// Relative: a concentration whose ratio of Bessel functions is 1 less little, as far as 1e-5.
+pub const BESSEL_RATIO: f64 = 1e-10;
+/// Absolute: what Rayleigh's test promises.
+pub const RAYLEIGH: f64 = 1e-5;
+
 /// Relative: sums of a few dozen terms, each rounded a few times.
 pub const ALGEBRA: f64 = 1e-12;
 /// Absolute: the same where the terms are of size ten.
 pub const SUM_OF_TENS: f64 = 10.0 * ALGEBRA;
+/// Relative: sums of squares of values that share their first seven digits, after which doubles keep nine of their
+/// differences.
+pub const SEVEN_SHARED_DIGITS: f64 = 1e-7;
+/// The same, thirteen digits shared: the values themselves are off by as much as a tenth of their differences in a hundred.
+pub const THIRTEEN_SHARED_DIGITS: f64 = 1e-2;
 /// Relative: numbers of fifteen digits whose decimals no double holds, the mean a million times the spread.
 pub const SPREAD_OF_A_MILLIONTH: f64 = 1e-9;
 /// The same, the mean ten million times the spread.
@@ -42,7 +52,8 @@ pub const LIKELIHOOD: f64 = 1e-8;
 pub const OPTIMUM: f64 = 1e-5;
 /// Relative: what an optimum is known to whose likelihood is known to twelve digits, about their root.
 pub const FLAT_TOP: f64 = 1e-6;
-/// Relative: the same after the rows were summed in another order and a shift ten thousand times their scatter was taken off.
+/// Relative: the same after the rows were summed in another order and a shift ten thousand times their scatter was
+/// taken off.
 pub const MOVED: f64 = 1e-5;
 /// Absolute: what such an optimiser leaves of a variance that is zero beside others of about fifty.
 pub const VARIANCE_AT_ZERO: f64 = 1e-5;

@@ -144,7 +144,7 @@ impl<'a> Reader<'a> {
     }
 
     fn bare(&mut self, shot: &Shot, hit: Hit, middle: Middle) {
-        let tail = hit.lean.map(|lean| middle.tail.map_or(lean, |frame| lean - frame));
+        let tail = hit.lean.map(|lean| middle.tail.map_or(lean, |frame| lean.relative_to(frame)));
         self.hits.marks.push(HitMark {
             shaft: shot.shaft.clone(),
             index: shot.index,
