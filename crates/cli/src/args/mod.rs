@@ -24,7 +24,7 @@ pub use end::EndArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
-pub use plot::PlotArgs;
+pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
 pub use rehearse::RehearseArgs;
 pub use report::ReportArgs;

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use clap::Args;
+use clap::{Args, ValueEnum};
 
 /// What can be typed after `plot`.
 #[derive(Args, Debug)]
@@ -18,6 +18,14 @@ pub struct PlotArgs {
     #[arg(long, value_name = "SHAFT")]
     pub shaft: Option<String>,
 
+    /// Draw the rings of a World Archery face about the spot, by its diameter
+    #[arg(long, value_enum, conflicts_with_all = ["shaft", "plate"])]
+    pub face: Option<Face>,
+
+    /// Draw a round plate of this diameter about the spot: 20cm, 8in
+    #[arg(long, value_name = "LENGTH", conflicts_with = "shaft")]
+    pub plate: Option<String>,
+
     /// The picture to write, or - for standard output [default: beside the journal, ending in .svg]
     #[arg(short, long, value_name = "FILE")]
     pub output: Option<PathBuf>,
@@ -25,4 +33,21 @@ pub struct PlotArgs {
     /// Write over a picture that exists
     #[arg(long)]
     pub force: bool,
+}
+
+/// A face of World Archery.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum Face {
+    /// 122 cm
+    #[value(name = "122cm")]
+    Cm122,
+    /// 80 cm
+    #[value(name = "80cm")]
+    Cm80,
+    /// 60 cm
+    #[value(name = "60cm")]
+    Cm60,
+    /// 40 cm
+    #[value(name = "40cm")]
+    Cm40,
 }

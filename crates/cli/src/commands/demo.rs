@@ -6,6 +6,7 @@ use crate::args::DemoArgs;
 use crate::demo::{JOURNAL, SEED, Transcript, WORLD, play};
 use crate::failure::Failure;
 use crate::output::{self, Existing};
+use crate::plot::Backdrop;
 use crate::wording::{command, paragraph};
 
 /// Plays a tuning in a new folder, and tells it.
@@ -15,7 +16,7 @@ pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
     let played = play(&args.folder.join(JOURNAL), WORLD, SEED, &mut transcript)?;
     let opened = &played.opened;
     let picture = opened.path.with_extension("svg");
-    output::write(&picture, plot::picture(opened), Existing::Keep)?;
+    output::write(&picture, plot::target(opened, Backdrop::Grid), Existing::Keep)?;
     let written =
         format!("Written: {} and its picture {}.", opened.path.display(), picture.display());
     let try_next = [

@@ -2,20 +2,22 @@
 
 use std::path::PathBuf;
 
+use quarterturn_geometry::Millimetres;
+
 use crate::answer::Answer;
-use crate::args::PlotArgs;
-use crate::failure::{Failure, Kind};
+use crate::args::{Face, PlotArgs};
+use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
 use crate::output::{self, Existing};
-use crate::plot::StyledBy;
+use crate::plot::{Backdrop, FaceSize, StyledBy, TargetPlot};
 use crate::wording::all;
-use crate::{input, plot};
+use crate::{input, plot, quantity};
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
     let picture = match &args.shaft {
-        None => picture(&opened),
+        None => target(&opened, backdrop(args)?),
         Some(shaft) => of_shaft(&opened, shaft)?,
     };
     let file = args.output.clone().map_or_else(|| beside(&opened, args.shaft.as_deref()), Ok)?;
@@ -31,16 +33,39 @@ pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     Ok(answer.noticing(opened.notices()))
 }
 
-/// The picture of a journal.
-pub fn picture(opened: &Opened) -> String {
-    let title = opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-    plot::target(
-        opened.journal.state().history(),
-        &opened.advice(),
-        opened.ruler(),
-        &title,
-        StyledBy::Itself,
-    )
+/// The target of a journal.
+pub fn target(opened: &Opened, backdrop: Backdrop) -> String {
+    TargetPlot {
+        history: opened.journal.state().history(),
+        advice: &opened.advice(),
+        ruler: opened.ruler(),
+        title: &opened.path.file_name().unwrap_or_default().to_string_lossy(),
+        backdrop,
+        styled: StyledBy::Itself,
+    }
+    .svg()
+}
+
+/// What lies under the hits.
+fn backdrop(args: &PlotArgs) -> Result<Backdrop, Failure> {
+    let size = args.face.map(|face| match face {
+        Face::Cm122 => FaceSize::Cm122,
+        Face::Cm80 => FaceSize::Cm80,
+        Face::Cm60 => FaceSize::Cm60,
+        Face::Cm40 => FaceSize::Cm40,
+    });
+    let plate = args.plate.as_deref().map(plate).transpose()?;
+    Ok(size.map(Backdrop::Rings).or(plate.map(Backdrop::Plate)).unwrap_or(Backdrop::Grid))
+}
+
+fn plate(text: &str) -> Result<Millimetres, Failure> {
+    let diameter = quantity::length(text, None)
+        .map_err(|fault| Failure::in_option("--plate", text, &fault))?;
+    if diameter > Millimetres::ZERO {
+        return Ok(diameter);
+    }
+    let marked = Marked::typed(text).wrong(0..text.len(), "a plate has a size");
+    Err(Failure::new(Kind::Usage, "the value of --plate cannot be used").marking(marked))
 }
 
 /// The picture of one bare shaft.

@@ -1,5 +1,6 @@
 //! Pictures: values in, SVG text out; nothing here touches a file.
 
+mod backdrop;
 mod block;
 mod canvas;
 #[cfg(test)]
@@ -23,6 +24,7 @@ mod text_width;
 mod ticks;
 mod window;
 
+pub use backdrop::{Backdrop, FaceSize};
 pub use block::{PICTURE_STYLE, StyledBy};
 pub use canvas::Canvas;
 pub use paper_box::PaperBox;
@@ -31,6 +33,6 @@ pub use segment::Segment;
 pub use shaft_plot::shaft;
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
+pub use target_plot::TargetPlot;
 pub use target_plot::hits::{HitKind, HitMark, Hits};
-pub use target_plot::target;
 pub use text_width::{shortened, wrapped};

@@ -11,7 +11,7 @@ use self::part::Part;
 use self::shot_row::ShotRow;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
-use crate::plot::{self, PICTURE_STYLE, StyledBy};
+use crate::plot::{Backdrop, PICTURE_STYLE, StyledBy, TargetPlot};
 use crate::screens;
 use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, count};
 
@@ -59,12 +59,20 @@ pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
     let name = opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned();
     let parts = advice.shafts.iter().enumerate();
     let shots = shot_row::rows(history, &advice, ruler);
+    let target_plot = TargetPlot {
+        history,
+        advice: &advice,
+        ruler,
+        title: &name,
+        backdrop: Backdrop::Grid,
+        styled: StyledBy::Page,
+    };
     let page = Page {
         own_style: include_str!("../../templates/page.css"),
         picture_style: PICTURE_STYLE,
         story: story::story(opened, &advice),
         now: story::now(&advice, ruler),
-        target: plot::target(history, &advice, ruler, &name, StyledBy::Page),
+        target: target_plot.svg(),
         unit: ruler.unit().symbol,
         columns: screens::columns(&advice),
         shafts: parts.map(|(at, report)| Part::of(opened, &advice, report, at, doubts)).collect(),

@@ -6,6 +6,7 @@ use quarterturn_tuning::{Miss, ShaftReport};
 use super::glyphs;
 use super::hits::{HitMark, Hits};
 use super::layout::Layout;
+use crate::plot::backdrop::Backdrop;
 use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
 use crate::plot::ground::Ground;
@@ -33,6 +34,8 @@ pub struct Face<'a> {
     pub tolerance: Millimetres,
     /// The reader's unit.
     pub ruler: Ruler,
+    /// What lies under it all.
+    pub backdrop: Backdrop,
 }
 
 /// The ellipse that holds a mean with probability [`LEVEL`].
@@ -128,6 +131,8 @@ impl Block for Face<'_> {
 
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
         self.ground().draw(canvas, corner, "target-face", |canvas, scale| {
+            let spot = self.hits.spot().unwrap_or(Offset::ZERO);
+            self.backdrop.draw(canvas, scale, spot);
             self.estimates(canvas, scale);
             self.places(canvas, scale);
         });

@@ -38,6 +38,7 @@ enum Sample {
     Reference,
     Spot,
     Tolerance,
+    Backdrop,
     Region,
     Common,
     Hit(HitKind),
@@ -60,7 +61,7 @@ impl Legend {
 }
 
 /// The reference, the tolerance, the spot and what is estimated.
-fn places(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
+fn places(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
     let reference = match face.hits.reference_hits() {
         0 => "fletched reference".to_owned(),
         n => format!("fletched reference, {}", count(n, "hit")),
@@ -71,6 +72,7 @@ fn places(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
     [
         Some(Entry::new(Sample::Reference, reference)),
         Some(Entry::new(Sample::Tolerance, tolerance)),
+        face.backdrop.name().map(|name| Entry::new(Sample::Backdrop, name)),
         spot.map(|_| Entry::new(Sample::Spot, "spot aimed at, on average")),
         face.shafts
             .first()
@@ -133,6 +135,7 @@ impl Sample {
             Self::Reference => glyphs::reference(canvas, middle),
             Self::Spot => glyphs::spot(canvas, middle),
             Self::Tolerance => canvas.circle("tolerance", middle, 1.9),
+            Self::Backdrop => canvas.circle("ring-line", middle, 1.9),
             Self::Region => canvas.ellipse("region open", sample_region(middle)),
             Self::Common => {
                 canvas.ellipse("region common", sample_region(middle));

@@ -21,6 +21,7 @@ mod tests;
 use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
 
+use super::backdrop::Backdrop;
 use super::block::{StyledBy, stack};
 use super::heading::Heading;
 use super::svg::About;
@@ -32,23 +33,35 @@ use hits::{HitKind, Hits};
 use legend::Legend;
 use table::Table;
 
-/// The target plot of a journal as an SVG file, with `title` above it and lengths as `ruler` says them.
-///
-/// The same journal is always the same bytes.
-pub fn target(
-    history: &History,
-    advice: &Advice,
-    ruler: Ruler,
-    title: &str,
-    styled: StyledBy,
-) -> String {
-    let hits = Hits::of(history, advice);
-    let face = face(history, advice, &hits, ruler);
-    let finding = wording::tally(&advice.shafts);
-    let heading = Heading::new(title, &finding, &remarks(&face, history));
-    let table = Table { shafts: &advice.shafts, tolerance: face.tolerance, ruler };
-    let about = About { id: "target", title, finding: &format!("{finding}. {}", common(&face)) };
-    stack(&[&heading, &face, &Legend::of(&face), &table], styled, about)
+/// The target plot of a journal.
+pub struct TargetPlot<'a> {
+    /// What happened.
+    pub history: &'a History,
+    /// What is said of it.
+    pub advice: &'a Advice,
+    /// How lengths are said.
+    pub ruler: Ruler,
+    /// What stands above it.
+    pub title: &'a str,
+    /// What lies under the hits.
+    pub backdrop: Backdrop,
+    /// Where it is said how it looks.
+    pub styled: StyledBy,
+}
+
+impl TargetPlot<'_> {
+    /// The picture as an SVG file; the same journal is always the same bytes.
+    pub fn svg(&self) -> String {
+        let Self { history, advice, ruler, title, .. } = *self;
+        let hits = Hits::of(history, advice);
+        let face = Face { backdrop: self.backdrop, ..face(history, advice, &hits, ruler) };
+        let finding = wording::tally(&advice.shafts);
+        let heading = Heading::new(title, &finding, &remarks(&face, history));
+        let table = Table { shafts: &advice.shafts, tolerance: face.tolerance, ruler };
+        let found = format!("{finding}. {}", common(&face));
+        let about = About { id: "target", title, finding: &found };
+        stack(&[&heading, &face, &Legend::of(&face), &table], self.styled, about)
+    }
 }
 
 fn face<'a>(history: &History, advice: &Advice, hits: &'a Hits, ruler: Ruler) -> Face<'a> {
@@ -56,7 +69,15 @@ fn face<'a>(history: &History, advice: &Advice, hits: &'a Hits, ruler: Ruler) ->
     let shot = advice.shafts.iter().filter(|report| report.shots_total > 0);
     let shafts: Vec<_> = shot.map(|report| seen_from_reference(report, wanted)).collect();
     let common = (!shafts.is_empty()).then_some(advice.bow.offset);
-    Face { hits, shafts, wanted, common, tolerance: history.setup.tolerance, ruler }
+    Face {
+        hits,
+        shafts,
+        wanted,
+        common,
+        tolerance: history.setup.tolerance,
+        ruler,
+        backdrop: Backdrop::Grid,
+    }
 }
 
 /// The report of a shaft that is measured from `wanted`.

@@ -9,8 +9,9 @@ use super::face::{Face, region};
 use super::hits::{HitKind, Hits};
 use super::invented::{Dozen, Evening};
 use super::layout::{Layout, Look};
-use super::{face, target};
-use crate::plot::StyledBy;
+use super::{TargetPlot, face};
+use crate::plot::backdrop::{Backdrop, FaceSize};
+use crate::plot::block::StyledBy;
 use crate::plot::block::WIDTH_MM;
 use crate::plot::labels::Label;
 use crate::plot::on_page::{assert_texts_apart, number};
@@ -27,7 +28,28 @@ const THREE_DECIMALS: f64 = 0.003;
 const HOSTILE: &str = "<script>alert(1)</script> & \"Fen\" \u{0}\u{1b}[31m\u{202e}";
 
 fn svg(dozen: &Dozen) -> String {
-    target(&dozen.history, &dozen.advice, MM, "Harrow Fen", StyledBy::Itself)
+    drawn(dozen, MM, "Harrow Fen")
+}
+
+fn drawn(dozen: &Dozen, ruler: Ruler, title: &str) -> String {
+    on(Backdrop::Grid, dozen, ruler, title)
+}
+
+fn on(backdrop: Backdrop, dozen: &Dozen, ruler: Ruler, title: &str) -> String {
+    let Dozen { history, advice } = dozen;
+    TargetPlot { history, advice, ruler, title, backdrop, styled: StyledBy::Itself }.svg()
+}
+
+#[test]
+fn a_face_of_the_sport_or_a_plate_may_lie_under_the_hits() {
+    let dozen = Evening::with(12).shoot();
+    let rings = |backdrop| on(backdrop, &dozen, MM, "Harrow Fen").matches("\"ring-line\"").count();
+    let in_the_legend = 1;
+    assert_eq!(rings(Backdrop::Grid), 0);
+    assert_eq!(rings(Backdrop::Rings(FaceSize::Cm40)), 10 + in_the_legend);
+    assert_eq!(rings(Backdrop::Plate(Millimetres::from_cm(20.0))), 1 + in_the_legend);
+    let svg = on(Backdrop::Rings(FaceSize::Cm60), &dozen, MM, "Harrow Fen");
+    assert!(svg.contains(">face of 60 cm, rings 1 to 10</text>"), "{svg}");
 }
 
 fn hits(dozen: &Dozen) -> Hits {
@@ -54,7 +76,7 @@ fn hostile_titles_and_wide_names_stay_well_formed() {
     let dozen = Evening::with(12)
         .shoot()
         .renamed(|k| format!("箭箭箭箭箭箭箭箭箭箭箭箭箭箭{k:02}").parse().unwrap());
-    let svg = target(&dozen.history, &dozen.advice, MM, HOSTILE, StyledBy::Itself);
+    let svg = drawn(&dozen, MM, HOSTILE);
     let document = Document::parse(&svg).unwrap();
     let title = document.root_element().first_element_child().unwrap();
     assert_eq!(title.tag_name().name(), "title");
@@ -139,13 +161,7 @@ fn the_widest_words_have_room() {
         report.shots_total = 188;
     }
     for unit in [Unit::MILLIMETRE, Unit::CENTIMETRE, Unit::INCH] {
-        let svg = target(
-            &dozen.history,
-            &dozen.advice,
-            Ruler::new(unit),
-            &"W".repeat(100),
-            StyledBy::Itself,
-        );
+        let svg = drawn(&dozen, Ruler::new(unit), &"W".repeat(100));
         assert_texts_apart(&svg);
     }
 }
