@@ -46,25 +46,55 @@ pub mod distributions;
 
 mod circle_probability;
 
+mod adjusted_p_values;
+mod ellipse;
 mod estimate;
+mod group;
 mod harmonic_fit;
 mod interval;
 mod level;
 mod mean_direction;
+mod means;
+mod median;
 mod mixed_model;
+mod order_statistics;
+mod outliers;
+mod planar_estimate;
+mod planar_f;
 mod planar_sample;
 mod pooled_spread;
 mod sample;
 mod share;
+mod spread_tests;
+mod statistic_error;
+mod strands;
+mod test_result;
 
+pub use adjusted_p_values::{PValueError, benjamini_hochberg, holm};
 pub use circle_probability::{approximate_probability_within_circle, probability_within_circle};
+pub use ellipse::Ellipse;
 pub use estimate::Estimate;
+pub use group::{
+    ExpectedExtremeSpread, Influence, Summary, expected_extreme_spread, expected_mean_radius,
+};
 pub use harmonic_fit::{HarmonicError, HarmonicFit};
 pub use interval::Interval;
 pub use level::{Level, LevelError};
 pub use mean_direction::MeanDirection;
+pub use means::{DistanceBound, Family};
 pub use mixed_model::{MixedDesign, MixedError, MixedFit, MixedModel};
+pub use outliers::{
+    Coverage, EsdStep, GeneralizedEsd, GrubbsTest, MinimumCovarianceDeterminant, PlanarFlag, Side,
+    generalized_esd, grubbs_critical_value, grubbs_test,
+};
+pub use planar_estimate::PlanarEstimate;
 pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
 pub use share::{Count, share};
+pub use spread_tests::{
+    ScatterExcess, SpreadRatio, bartlett_test, brown_forsythe_test, planar_brown_forsythe_test,
+    scatter_excess, spread_ratio,
+};
+pub use statistic_error::StatisticError;
+pub use test_result::TestResult;

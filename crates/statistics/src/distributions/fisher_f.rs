@@ -3,6 +3,8 @@
 use statrs::function::beta::beta_reg;
 
 use super::error::{DistributionError, degrees_of_freedom};
+use super::inversion::root;
+use crate::Level;
 
 /// The ratio of two independent chi-squared variables, each over its own degrees of freedom ν₁ and ν₂.
 ///
@@ -41,5 +43,12 @@ impl FisherF {
         }
         let Self { above, below } = self;
         beta_reg(0.5 * below, 0.5 * above, below / (below + above * f))
+    }
+    /// The f at which P(F ≤ f) is `level`.
+    pub fn quantile(self, level: Level) -> f64 {
+        let beyond = 1.0 - level.probability();
+        let f = |x: f64| x / (1.0 - x);
+        // Halving over x = f/(1 + f).
+        f(root(|x| beyond - self.upper_tail(f(x)), |_| 0.0, 0.5, 0.0, 1.0))
     }
 }
