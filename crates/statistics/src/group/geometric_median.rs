@@ -79,6 +79,7 @@ struct Pull {
 impl Pull {
     /// To the mean weighted by 1/distance; from a place that coincides with points, as much less as these hold back.
     fn step(&self) -> Vector2<f64> {
-        self.sum / self.weight * (1.0 - self.coincident / self.sum.norm())
+        let held = if self.coincident > 0.0 { self.coincident / self.sum.norm() } else { 0.0 };
+        self.sum / self.weight * (1.0 - held)
     }
 }

@@ -28,7 +28,12 @@ pub(super) fn search(points: &Points, h: usize) -> Option<Shape> {
             if !seen.insert(mask) {
                 break;
             }
-            let determinant = next.determinant()?;
+            let Some(determinant) = next.determinant() else {
+                if points.on_line(&next) >= h {
+                    return None;
+                }
+                break;
+            };
             if best.is_none_or(|(least, _)| determinant < least) {
                 best = Some((determinant, next));
             }
@@ -40,12 +45,4 @@ pub(super) fn search(points: &Points, h: usize) -> Option<Shape> {
 
 fn triples(n: usize) -> impl Iterator<Item = [usize; 3]> {
     (0..n).flat_map(move |i| (i + 1..n).flat_map(move |j| (j + 1..n).map(move |k| [i, j, k])))
-}
-
-impl Points {
-    /// How many points lie on the line along a shape without width.
-    fn on_line(&self, shape: &Shape) -> usize {
-        let places = self.x.iter().zip(&self.y).map(|(&x, &y)| shape.beside_line(x, y));
-        places.filter(|(beside, away)| *beside <= 1e-14 * away).count()
-    }
 }

@@ -76,7 +76,7 @@ impl<'a> MinimumCovarianceDeterminant<'a> {
         let n = sample.n();
         at_least(n, Self::FEWEST)?;
         let h = coverage.points(n);
-        let points = Points::about_medians(sample.points());
+        let points = Points::of(sample.points(), h).ok_or(StatisticError::Collinear)?;
         let found = if n <= exhaustive::MOST {
             exhaustive::search(&points, h)
         } else {

@@ -5,12 +5,22 @@ use nalgebra::Vector2;
 use super::shape::Shape;
 use crate::order_statistics::of_rank;
 
-/// Coordinates in two columns, about the median of each.
+/// Coordinates in two columns, about the median of each, in units of the radius about it that holds h points.
+///
+/// Points farther than [`FAR`] from there are left out: with one of them the determinant cannot be least, and beside it the
+/// others have no digits left.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Points {
-    pub(super) x: Vec<f64>,
-    pub(super) y: Vec<f64>,
+    x: Vec<f64>,
+    y: Vec<f64>,
+    /// Where the points stand in the sample.
+    positions: Vec<usize>,
 }
+
+const FAR: f64 = 1e6;
+
+/// As near to a line a point lies on it.
+const ON_LINE: f64 = 1e-7;
 
 /// What a concentration step works in.
 #[derive(Clone, Debug, Default)]
@@ -20,32 +30,45 @@ pub(super) struct Workspace {
 }
 
 impl Points {
-    pub(super) fn about_medians(points: &[Vector2<f64>]) -> Self {
-        let column = |of: fn(&Vector2<f64>) -> f64| {
-            let mut values: Vec<f64> = points.iter().map(of).collect();
-            let median = of_rank(&values, values.len() / 2, &mut Vec::new());
-            for value in &mut values {
-                *value -= median;
-            }
-            values
+    /// The points of a sample; `None` where `h` of them coincide.
+    pub(super) fn of(sample: &[Vector2<f64>], h: usize) -> Option<Self> {
+        let median = |of: fn(&Vector2<f64>) -> f64| {
+            let values: Vec<f64> = sample.iter().map(of).collect();
+            of_rank(&values, values.len() / 2, &mut Vec::new())
         };
-        Self { x: column(|p| p.x), y: column(|p| p.y) }
+        let middle = Vector2::new(median(|p| p.x), median(|p| p.y));
+        let away: Vec<f64> = sample.iter().map(|p| (p - middle).norm()).collect();
+        let reach = of_rank(&away, h - 1, &mut Vec::new());
+        let near = |&at: &usize| away[at] <= FAR * reach;
+        let positions: Vec<usize> = (0..sample.len()).filter(near).collect();
+        let column = |of: fn(Vector2<f64>) -> f64| {
+            positions.iter().map(|&at| of(sample[at] - middle) / reach).collect()
+        };
+        let (x, y) = (column(|p| p.x), column(|p| p.y));
+        (reach > 0.0).then_some(Self { x, y, positions })
     }
 
     pub(super) fn n(&self) -> usize {
         self.x.len()
     }
 
-    /// Those at `positions`.
-    pub(super) fn picked(&self, positions: &[usize]) -> Self {
-        let of = |column: &[f64]| positions.iter().map(|&at| column[at]).collect();
-        Self { x: of(&self.x), y: of(&self.y) }
+    /// Those at `places`.
+    pub(super) fn picked(&self, places: &[usize]) -> Self {
+        let of = |column: &[f64]| places.iter().map(|&at| column[at]).collect();
+        let positions = places.iter().map(|&at| self.positions[at]).collect();
+        Self { x: of(&self.x), y: of(&self.y), positions }
     }
 
-    /// The shape of those at `positions`.
-    pub(super) fn shape_of(&self, positions: &[usize]) -> Shape {
+    /// How many points lie on the line along a shape without width.
+    pub(super) fn on_line(&self, shape: &Shape) -> usize {
+        let beside = self.x.iter().zip(&self.y).map(|(&x, &y)| shape.beside_line(x, y));
+        beside.filter(|beside| *beside <= ON_LINE).count()
+    }
+
+    /// The shape of those at `places`.
+    pub(super) fn shape_of(&self, places: &[usize]) -> Shape {
         let mut sums = [0.0; 6];
-        for &at in positions {
+        for &at in places {
             add(&mut sums, 1.0, self.x[at], self.y[at]);
         }
         Shape::of(sums)
@@ -68,12 +91,12 @@ impl Points {
         (shape, bits.fold(0, |mask, (at, d)| mask | u64::from(*d <= within) << at))
     }
 
-    /// The positions of the `h` points nearest by `shape`.
+    /// Where the `h` points nearest by `shape` stand in the sample.
     pub(super) fn nearest(&self, shape: &Shape, h: usize) -> Vec<usize> {
         let mut work = Workspace::default();
         let (_, within) = self.measure(shape, h, &mut work);
-        let distances = work.distances.iter().enumerate();
-        distances.filter(|(_, d)| **d <= within).map(|(at, _)| at).collect()
+        let distances = work.distances.iter().zip(&self.positions);
+        distances.filter(|(d, _)| **d <= within).map(|(_, position)| *position).collect()
     }
 
     /// The shape of the `h` points nearest by `shape`, and the distance of the last of them. Of several at that distance

@@ -34,11 +34,9 @@ impl Shape {
         self.yy * x * x - 2.0 * self.xy * x * y + self.xx * y * y
     }
 
-    /// The squared distance of (x, y) from the line along which the shape spreads most, and the squared reach along it.
-    pub(super) fn beside_line(&self, x: f64, y: f64) -> (f64, f64) {
-        let (x, y) = (x - self.x, y - self.y);
-        let half = 0.5 * (self.xx - self.yy);
-        let (sin, cos) = (0.5 * self.xy.atan2(half)).sin_cos();
-        ((x * sin - y * cos).powi(2), x * x + y * y)
+    /// The distance of (x, y) from the line along which the shape spreads most.
+    pub(super) fn beside_line(&self, x: f64, y: f64) -> f64 {
+        let along = 0.5 * (2.0 * self.xy).atan2(self.xx - self.yy);
+        ((x - self.x) * along.sin() - (y - self.y) * along.cos()).abs()
     }
 }
