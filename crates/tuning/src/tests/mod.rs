@@ -24,5 +24,6 @@ mod response;
 mod roster;
 mod signs;
 mod simulated_archer;
+mod standing_out;
 mod verdicts;
 mod worked_examples;

@@ -38,7 +38,8 @@ pub fn target(history: &History, advice: &Advice, ruler: Ruler, title: &str) -> 
     let face = face(history, advice, &hits, ruler);
     let finding = wording::tally(&advice.shafts);
     let heading = Heading::new(title, &finding, &remarks(&face, history));
-    let table = Table { shafts: &advice.shafts, tolerance: face.tolerance, ruler };
+    let wide = &hits.standing_out.shafts;
+    let table = Table { shafts: &advice.shafts, wide, tolerance: face.tolerance, ruler };
     let about = About { id: "target", title, finding: &format!("{finding}. {}", common(&face)) };
     stack(&[&heading, &face, &Legend::of(&face), &table], about)
 }
