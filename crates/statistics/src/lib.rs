@@ -27,6 +27,18 @@
 //! | [`Sample`]: mean, variance, interval of the mean | corrected two-pass sums, Chan and others 1983 | certified sets of NIST |
 //! | [`PlanarSample`]: centroid, covariance | the same | NIST/SEMATECH e-Handbook 6.5.4.1 |
 //! | [`PooledSpread`]: σ per axis with interval | chi-squared sums, Siddiqui 1964 | c₄ and χ² tables; coverage by simulation |
+//! | [`PlanarSample`]: mean radius, extreme spread, radii that hold a share | order statistics; Andrew 1979, Shamos 1978 | numpy, scipy; brute force; coverage by simulation |
+//! | [`expected_extreme_spread`], [`expected_mean_radius`] | simulation; Rayleigh | another simulation; closed forms |
+//! | [`PlanarSample::geometric_median`] | Weiszfeld 1937, Vardi and Zhang 2000 | Newton's method in scipy; any place nearby |
+//! | [`PlanarSample::sphericity_test`] | Mauchly 1940, Anderson 2003 | R; level by simulation |
+//! | [`PlanarSample::drift`] | multivariate regression, Rencher 2002 | statsmodels; level by simulation |
+//! | [`PlanarSample::prediction_ellipse`] | Chew 1966 | coverage by simulation |
+//! | [`spread_ratio`], [`bartlett_test`], [`brown_forsythe_test`], [`planar_brown_forsythe_test`] | Bartlett 1937, Brown and Forsythe 1974, Anderson 2006 | NIST/SEMATECH e-Handbook 1.3.5; scipy; levels by simulation |
+//! | [`scatter_excess`]: which group scatters more | F adjusted after Holm 1979 | closed form; level by simulation |
+//! | [`PlanarEstimate`]: test, region, intervals and distance of a mean or a difference of two | Hotelling 1931, Krishnamoorthy and Yu 2004, Schuirmann 1987 | Johnson and Wichern; Tsong 1996; pingouin; levels by simulation |
+//! | [`holm`], [`benjamini_hochberg`] | Holm 1979; Benjamini and Hochberg 1995 | their example; statsmodels |
+//! | [`grubbs_test`], [`generalized_esd`] | Grubbs 1950, Rosner 1983 | NIST/SEMATECH e-Handbook 1.3.5.17; ASTM E178; levels by simulation |
+//! | [`MinimumCovarianceDeterminant`] | Rousseeuw and Van Driessen 1999, Pison and others 2002 | robustbase; every subset; levels by simulation |
 //! | [`MeanDirection`]: direction, resultant length | Mardia and Jupp 2000 | turtle directions |
 //! | [`HarmonicFit`]: constant and harmonics, covariance | least squares by QR | discrete Fourier transform; coverage by simulation |
 //! | [`share`]: share of cases that go together in groups | Wilson 1927 at Kish's effective number | Newcombe 1998; coverage by simulation |

@@ -58,8 +58,8 @@ pub struct WideShaft {
 /// # Method
 /// *Shots*: in groups of three or more the ways from the group's mean, times √(n/(n − 1)), are alike for all groups; the robust
 /// distances of all of them together are flagged, the farthest first, by
-/// [`MinimumCovarianceDeterminant`](quarterturn_statistics::MinimumCovarianceDeterminant), a clean journal in one of twenty or
-/// somewhat more, because the ways of one group sum to nothing. *Shafts*: each one's pooled spread against that of all others by
+/// [`MinimumCovarianceDeterminant`](quarterturn_statistics::MinimumCovarianceDeterminant), once in twenty clean journals
+/// at most. *Shafts*: each one's pooled spread against that of all others by
 /// [`scatter_excess`](quarterturn_statistics::scatter_excess).
 pub fn standing_out(history: &History) -> StandingOut {
     let seen = Observations::of(history);

@@ -24,3 +24,4 @@ mod shares;
 mod spread;
 mod spread_tests;
 mod tolerance;
+mod worked_examples;
