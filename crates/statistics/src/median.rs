@@ -6,7 +6,8 @@ use crate::order_statistics::neighbours;
 impl Sample {
     /// The middle value, or the mean of the two in the middle.
     pub fn median(&self) -> f64 {
-        let (low, high) = neighbours(self.values(), (self.n() - 1) / 2);
+        let values = self.values();
+        let (low, high) = neighbours(self.n(), |at| values[at], (self.n() - 1) / 2);
         if self.n() % 2 == 1 { low } else { low + 0.5 * (high - low) }
     }
 }

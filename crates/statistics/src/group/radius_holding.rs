@@ -16,12 +16,13 @@ impl PlanarSample {
     /// Definition 7 of R. J. Hyndman, Y. Fan, 1996, Sample quantiles in statistical packages, The American Statistician 50,
     /// 361 (from memory), the one that most programs take.
     pub fn radius_holding(&self, share: Level) -> f64 {
-        let squared = self.squared_distances(self.centroid());
+        let (points, centroid) = (self.points(), self.centroid());
         let place = share.probability() * (self.n() - 1) as f64;
         // A whole number from 0 to n − 1.
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "see above")]
         let rank = place as usize;
-        let (low, high) = neighbours(&squared, rank);
+        let squared = |at: usize| (points[at] - centroid).norm_squared();
+        let (low, high) = neighbours(self.n(), squared, rank);
         low.sqrt() + (place - place.floor()) * (high.sqrt() - low.sqrt())
     }
 

@@ -33,12 +33,11 @@ impl Points {
     /// The points of a sample; `None` where `h` of them coincide.
     pub(super) fn of(sample: &[Vector2<f64>], h: usize) -> Option<Self> {
         let median = |of: fn(&Vector2<f64>) -> f64| {
-            let values: Vec<f64> = sample.iter().map(of).collect();
-            of_rank(&values, values.len() / 2, &mut Vec::new())
+            of_rank(sample.len(), |at| of(&sample[at]), sample.len() / 2, &mut Vec::new())
         };
         let middle = Vector2::new(median(|p| p.x), median(|p| p.y));
         let away: Vec<f64> = sample.iter().map(|p| (p - middle).norm()).collect();
-        let reach = of_rank(&away, h - 1, &mut Vec::new());
+        let reach = of_rank(away.len(), |at| away[at], h - 1, &mut Vec::new());
         let near = |&at: &usize| away[at] <= FAR * reach;
         let positions: Vec<usize> = (0..sample.len()).filter(near).collect();
         let column = |of: fn(Vector2<f64>) -> f64| {
@@ -105,7 +104,7 @@ impl Points {
         let Workspace { distances, scratch } = work;
         distances.clear();
         distances.extend(self.x.iter().zip(&self.y).map(|(&x, &y)| shape.distance(x, y)));
-        let within = of_rank(distances, h - 1, scratch);
+        let within = of_rank(distances.len(), |at| distances[at], h - 1, scratch);
         let sums = self.sums_within(distances, within);
         if sums[0] <= h as f64 {
             return (Shape::of(sums), within);
