@@ -70,7 +70,7 @@ fn bracket(
         for value in (start..n.min(start + BLOCK)).map(value) {
             below += usize::from(value < lower);
             between[count % BLOCK] = value;
-            count += usize::from((lower <= value) & (value <= upper));
+            count += usize::from(lower <= value) * usize::from(value <= upper);
         }
         scratch.extend_from_slice(&between[..count]);
     }
