@@ -45,12 +45,10 @@ fn twenty_points() {
     }
 }
 
-/// A square of mean 0 and covariance 4/3 times the identity, stretched to any covariance, about any mean, repeated to any
-/// number of points.
+/// Points on an ellipse with this mean and this covariance.
 fn of_moments(n: usize, mean: Vector2<f64>, covariance: Matrix2<f64>) -> PlanarSample {
-    assert_eq!(n % 2, 0);
     let root = covariance.cholesky().unwrap().l() * ((n - 1) as f64 / n as f64).sqrt();
-    // On a circle of radius √2 every even number of evenly spaced points has the covariance of the identity times n/(n − 1).
+    // On a circle of radius √2 three and more evenly spaced points have the covariance of the identity times n/(n − 1).
     let point = |i: usize| {
         let angle = i as f64 * std::f64::consts::TAU / n as f64;
         mean + root * (2.0_f64.sqrt() * Vector2::new(angle.cos(), angle.sin()))
@@ -75,6 +73,24 @@ fn two_samples_of_fifty() {
     // The axes' own bounds are the ellipse's shadow.
     let across = difference.along(Vector2::x(), Family::AllDirections, Level::P95).unwrap();
     assert_relative(across.interval.upper - across.value, region.matrix.m11.sqrt(), ALGEBRA);
+}
+
+// Source: example 6.4 there (electricity), 45 homes with and 55 without air conditioning; moments from memory, T² recomputed with
+// numpy. The book takes it for χ².
+#[test]
+fn two_samples_that_do_not_spread_alike() {
+    let with = Matrix2::new(13_825.3, 23_823.4, 23_823.4, 73_107.4);
+    let without = Matrix2::new(8_632.0, 19_616.7, 19_616.7, 55_964.5);
+    let first = of_moments(45, Vector2::new(204.4, 556.6), with);
+    let second = of_moments(55, Vector2::new(130.0, 355.0), without);
+    let pooled = first.pooled_difference(&second).unwrap();
+    assert_close(pooled.test(Vector2::zeros()).statistic, 16.066_219_1, SEVEN_DECIMALS);
+    let unequal = first.unequal_difference(&second).unwrap();
+    let test = unequal.test(Vector2::zeros());
+    assert_close(test.statistic, 15.658_529_1, SEVEN_DECIMALS);
+    let chi_squared = (-0.5 * test.statistic).exp();
+    assert!(test.p_value > chi_squared && test.p_value < 3.0 * chi_squared, "{}", test.p_value);
+    assert!((44.0..98.0).contains(&unequal.degrees_of_freedom));
 }
 
 // Source: Tsong and others, 1996, pooled covariance and Mahalanobis distance of two sets of six, recomputed from their published
