@@ -40,7 +40,7 @@ impl PlanarSample {
     ///
     /// # Assumptions
     /// Independent normal points. That the covariance follows Wishart's distribution is an approximation: simulated, a test at
-    /// 5 % rejects a true hypothesis in 4 to 6 % from five points each on.
+    /// 5 % rejects a true hypothesis in 3.5 to 6 % from five points each on.
     ///
     /// # Errors
     /// [`StatisticError`] for fewer than three points in either, or scatter in one direction only.

@@ -40,7 +40,7 @@ impl GeneralizedEsd {
 /// outliers is the last i with Rᵢ > λᵢ: earlier steps may fail where several outliers hide each other, so all are taken.
 ///
 /// # Assumptions
-/// Independent normal values but for the outliers, and some 25 of them; with 15 the level is still nearly kept.
+/// Independent normal values but for the outliers; the level is accurate from 25 values on, nearly so from 15 (handbook, below).
 ///
 /// # Errors
 /// [`StatisticError`] for fewer than `most` + 2 values (three at least), or values that are all equal.
