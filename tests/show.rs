@@ -63,3 +63,38 @@ fn people_are_answered_in_their_own_unit() {
     new.args("--distance 20yd --tolerance 1in").any_stdout().check();
     folder.run(&format!("show {JOURNAL}")).stdout_has("20 yd").stdout_has("1 in").check();
 }
+
+#[test]
+fn shots_and_shafts_that_stand_out_are_named_with_what_they_change() {
+    let folder = Folder::begun("1-3");
+    let near = [(0, 9), (12, -7), (-11, 4), (6, -12), (-8, -6), (10, 10)];
+    for (end, (x_mm, y_mm)) in near.into_iter().enumerate() {
+        let far = if end == 3 { 160 } else { 0 };
+        folder.enter(&json!({"evening": "2027-03-02", "shots": [
+            {"shaft": "R", "x_mm": y_mm, "y_mm": x_mm},
+            {"shaft": "1", "x_mm": x_mm + far, "y_mm": y_mm},
+            {"shaft": "2", "x_mm": 7 - y_mm, "y_mm": x_mm - 9},
+        ]}));
+    }
+    let said = folder.run(&format!("show {JOURNAL}")).stdout_has("Stands out: 1 in end 4").check();
+    let show = folder.run(&format!("show {JOURNAL} --json")).json();
+    let out = &show["standing_out"];
+    assert_eq!(out["shots"].as_array().unwrap().len(), 1, "{out}");
+    assert_eq!((&out["shots"][0]["shaft"], &out["shots"][0]["end"]), (&json!("1"), &json!(4)));
+    let number = |name: &str| out["shots"][0][name].as_f64().unwrap();
+    assert!(number("spread_without_mm") < number("spread_mm") / 2.0, "{out}");
+    assert_eq!(show["archer"]["spread_mm"], out["shots"][0]["spread_mm"]);
+    assert_eq!(out["shafts"][0]["shaft"], "1");
+    assert!(out["shafts"][0]["times"].as_f64().unwrap() > 3.0, "{out}");
+    assert!(said.contains("1 spreads"), "{said}");
+    let svg = folder.run(&format!("plot {JOURNAL} -o -")).any_stdout().check();
+    assert!(svg.contains("*6</text>") && svg.contains("* too wide"), "{svg}");
+}
+
+#[test]
+fn nothing_stands_out_where_all_is_alike() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("show {JOURNAL}")).any_stdout().check();
+    assert!(!said.contains("Stands out"), "{said}");
+    assert!(folder.run(&format!("show {JOURNAL} --json")).json().get("standing_out").is_none());
+}

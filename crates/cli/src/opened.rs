@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
-use quarterturn_tuning::{Advice, Doubt, advise, doubts};
+use quarterturn_tuning::{Advice, Doubt, StandingOut, advise, doubts, standing_out};
 
 use crate::clock;
 use crate::failure::Failure;
@@ -39,6 +39,11 @@ impl Opened {
     pub fn doubts(&self) -> Vec<Doubt> {
         let state = self.journal.state();
         doubts(state.history(), state.policy())
+    }
+
+    /// The shots and shafts that stand out.
+    pub fn standing_out(&self) -> StandingOut {
+        standing_out(self.journal.state().history())
     }
 
     /// Says lengths in the unit that the journal's owner likes.

@@ -35,6 +35,18 @@
 //! | [`MeanDirection::rayleigh_test`] | Bennett 1948; Wilkie 1983 | Kluyver's integral; Zar 1999, B.34; level by simulation |
 //! | [`HarmonicFit`]: constant and harmonics, covariance, test of a harmonic | least squares by QR | discrete Fourier transform; two fits; coverage and level by simulation |
 //! | [`harmonic_aliases`]: what few positions cannot tell apart | Gram and Schmidt | folding at even positions; what an alias says, at any positions |
+//! | [`PlanarSample`]: mean radius, extreme spread, radii that hold a share | order statistics; Andrew 1979, Shamos 1978 | numpy, scipy; brute force; coverage by simulation |
+//! | [`expected_extreme_spread`], [`expected_mean_radius`] | simulation; Rayleigh | another simulation; closed forms |
+//! | [`PlanarSample::geometric_median`] | Weiszfeld 1937, Vardi and Zhang 2000 | Newton's method in scipy; any place nearby |
+//! | [`PlanarSample::sphericity_test`] | Mauchly 1940, Anderson 2003 | R; level by simulation |
+//! | [`PlanarSample::drift`] | multivariate regression, Rencher 2002 | statsmodels; level by simulation |
+//! | [`PlanarSample::prediction_ellipse`] | Chew 1966 | coverage by simulation |
+//! | [`spread_ratio`], [`bartlett_test`], [`brown_forsythe_test`], [`planar_brown_forsythe_test`] | Bartlett 1937, Brown and Forsythe 1974, Anderson 2006 | NIST/SEMATECH e-Handbook 1.3.5; scipy; levels by simulation |
+//! | [`scatter_excess`]: which group scatters more | F adjusted after Holm 1979 | closed form; level by simulation |
+//! | [`PlanarEstimate`]: test, region, intervals and distance of a mean or a difference of two | Hotelling 1931, Krishnamoorthy and Yu 2004, Schuirmann 1987 | Johnson and Wichern; Tsong 1996; pingouin; levels by simulation |
+//! | [`holm`], [`benjamini_hochberg`] | Holm 1979; Benjamini and Hochberg 1995 | their example; statsmodels |
+//! | [`grubbs_test`], [`generalized_esd`] | Grubbs 1950, Rosner 1983 | NIST/SEMATECH e-Handbook 1.3.5.17; ASTM E178; levels by simulation |
+//! | [`MinimumCovarianceDeterminant`] | Rousseeuw and Van Driessen 1999, Pison and others 2002 | robustbase; every subset; levels by simulation |
 //! | [`share`]: share of cases that go together in groups | Wilson 1927 at Kish's effective number | Newcombe 1998; coverage by simulation |
 //! | [`MixedModel`]: fixed effects, variances of blocks, of levels' coefficients and of the rest | restricted likelihood, Patterson and Thompson 1971 | Dyestuff, Pastes, sleepstudy; lme4; dense matrices; coverage by simulation |
 //! | [`probability_within_circle`] and its quick form | Di Donato and Jarnagin 1961; trapezoidal rule | Harter 1960; noncentral χ²; 34 digits |
@@ -52,14 +64,23 @@ pub mod distributions;
 
 mod circle_probability;
 
+mod adjusted_p_values;
 mod analysis_of_variance;
+mod ellipse;
 mod estimate;
+mod group;
 mod harmonic_alias;
 mod harmonic_fit;
 mod interval;
 mod level;
 mod mean_direction;
+mod means;
+mod median;
 mod mixed_model;
+mod order_statistics;
+mod outliers;
+mod planar_estimate;
+mod planar_f;
 mod planar_sample;
 mod pooled_spread;
 mod rayleigh_test;
@@ -69,16 +90,36 @@ mod test_result;
 mod von_mises;
 
 pub use analysis_of_variance::{AnalysisOfVariance, AnovaError};
+mod spread_tests;
+mod statistic_error;
+mod strands;
+
+pub use adjusted_p_values::{PValueError, benjamini_hochberg, holm};
 pub use circle_probability::{approximate_probability_within_circle, probability_within_circle};
+pub use ellipse::Ellipse;
 pub use estimate::Estimate;
+pub use group::{
+    ExpectedExtremeSpread, Influence, Summary, expected_extreme_spread, expected_mean_radius,
+};
 pub use harmonic_alias::{Alias, Wave, harmonic_aliases};
 pub use harmonic_fit::{HarmonicError, HarmonicFit};
 pub use interval::Interval;
 pub use level::{Level, LevelError};
 pub use mean_direction::MeanDirection;
+pub use means::{DistanceBound, Family};
 pub use mixed_model::{MixedDesign, MixedError, MixedFit, MixedModel};
+pub use outliers::{
+    Coverage, EsdStep, GeneralizedEsd, GrubbsTest, MinimumCovarianceDeterminant, PlanarFlag, Side,
+    generalized_esd, grubbs_critical_value, grubbs_test,
+};
+pub use planar_estimate::PlanarEstimate;
 pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
 pub use share::{Count, share};
+pub use spread_tests::{
+    ScatterExcess, SpreadRatio, bartlett_test, brown_forsythe_test, planar_brown_forsythe_test,
+    scatter_excess, spread_ratio,
+};
+pub use statistic_error::StatisticError;
 pub use test_result::TestResult;

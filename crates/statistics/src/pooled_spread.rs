@@ -1,9 +1,10 @@
 //! Standard deviation per axis, pooled over groups of planar points that share it.
 
+use nalgebra::Vector2;
 use thiserror::Error;
 
 use crate::distributions::{ChiSquared, DistributionError, root_mean_shortfall};
-use crate::{Estimate, Interval, Level, PlanarSample};
+use crate::{Estimate, Interval, Level, PlanarSample, Sample};
 
 /// Squared distances from their groups' own centres, and how much they can tell.
 ///
@@ -24,6 +25,21 @@ impl PooledSpread {
         groups.into_iter().fold(Self::default(), |pooled, group| Self {
             sum_of_squares: pooled.sum_of_squares + group.scatter().trace(),
             degrees_of_freedom: pooled.degrees_of_freedom + 2 * (group.n() - 1),
+            points: pooled.points + group.n(),
+        })
+    }
+
+    /// The same along `direction` alone, whose length does not matter: each group of n points has n − 1 degrees of freedom.
+    ///
+    /// A direction of no length gives no scatter.
+    pub fn along<'a>(
+        direction: Vector2<f64>,
+        groups: impl IntoIterator<Item = &'a PlanarSample>,
+    ) -> Self {
+        let unit = direction.try_normalize(0.0).unwrap_or_default();
+        groups.into_iter().fold(Self::default(), |pooled, group| Self {
+            sum_of_squares: pooled.sum_of_squares + unit.dot(&(group.scatter() * unit)),
+            degrees_of_freedom: pooled.degrees_of_freedom + (group.n() - 1),
             points: pooled.points + group.n(),
         })
     }
@@ -67,6 +83,26 @@ impl PooledSpread {
             },
             n: self.points,
         })
+    }
+}
+
+impl PooledSpread {
+    /// Both together.
+    pub(crate) fn plus(self, other: &Self) -> Self {
+        Self {
+            sum_of_squares: self.sum_of_squares + other.sum_of_squares,
+            degrees_of_freedom: self.degrees_of_freedom + other.degrees_of_freedom,
+            points: self.points + other.points,
+        }
+    }
+}
+
+/// Numbers about their own mean, n − 1 degrees of freedom.
+impl From<&Sample> for PooledSpread {
+    fn from(sample: &Sample) -> Self {
+        let degrees_of_freedom = sample.n() - 1;
+        let sum_of_squares = sample.variance().unwrap_or(0.0) * degrees_of_freedom as f64;
+        Self { sum_of_squares, degrees_of_freedom, points: sample.n() }
     }
 }
 

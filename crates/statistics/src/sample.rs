@@ -51,6 +51,16 @@ impl Sample {
         (squares > 0.0).then(|| pairs / squares)
     }
 
+    /// The same values without those at `positions`, counted from 0; `None` where no value would be left.
+    ///
+    /// Positions that the sample does not have are passed over.
+    #[must_use]
+    pub fn without(&self, positions: &[usize]) -> Option<Self> {
+        let values = self.0.iter().enumerate();
+        let left = values.filter(|(at, _)| !positions.contains(at)).map(|(_, value)| *value);
+        Self::new(left.collect()).ok()
+    }
+
     /// The arithmetic mean.
     ///
     /// # Formula

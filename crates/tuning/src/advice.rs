@@ -182,6 +182,8 @@ pub struct Spread {
     pub interval: Interval,
     /// The degrees of freedom it rests on.
     pub degrees_of_freedom: usize,
+    /// The shots that were repeated at one mark.
+    pub shots: usize,
 }
 
 /// Why to stop for tonight.

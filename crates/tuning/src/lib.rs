@@ -84,6 +84,7 @@ mod setup;
 mod shaft_name;
 mod shot;
 mod simulated_archer;
+mod standing_out;
 #[cfg(test)]
 mod tests;
 #[cfg(test)]
@@ -115,5 +116,6 @@ pub use setup::{MissingMass, Setup};
 pub use shaft_name::{ShaftName, ShaftNameError};
 pub use shot::{Call, Flag, Hit, Shot};
 pub use simulated_archer::SimulatedArcher;
+pub use standing_out::{FarShot, StandingOut, WideShaft, standing_out};
 pub use verdict::{OpenReason, RetireReason, Verdict};
 pub use world::{Leans, World};

@@ -10,6 +10,7 @@ pub struct ArcherAnswer {
     interval_mm: [f64; 2],
     level: f64,
     degrees_of_freedom: usize,
+    shots: usize,
 }
 
 impl From<&Spread> for ArcherAnswer {
@@ -20,6 +21,7 @@ impl From<&Spread> for ArcherAnswer {
             interval_mm: [interval.lower, interval.upper],
             level: interval.level,
             degrees_of_freedom: spread.degrees_of_freedom,
+            shots: spread.shots,
         }
     }
 }

@@ -13,6 +13,7 @@ mod rehearsed;
 mod response_answer;
 mod shaft_answer;
 mod show;
+mod standing_out_answer;
 
 use serde::Serialize;
 use serde_json::Value;

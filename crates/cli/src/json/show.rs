@@ -10,6 +10,7 @@ use super::bow_answer::BowAnswer;
 use super::doubt_answer::DoubtAnswer;
 use super::hint_answer::HintAnswer;
 use super::shaft_answer::{PositionAnswer, ShaftAnswer};
+use super::standing_out_answer::StandingOutAnswer;
 use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::wording::{self, Ruler};
@@ -32,6 +33,8 @@ struct ShowAnswer<'a> {
     bow: BowAnswer,
     #[serde(skip_serializing_if = "Option::is_none")]
     archer: Option<ArcherAnswer>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    standing_out: Option<StandingOutAnswer<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     pause: Option<String>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
@@ -61,6 +64,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String
     let (state, ruler) = (opened.journal.state(), opened.ruler());
     let (setup, roster) = (&state.history().setup, state.roster());
     let shown = |report| ShaftShown::new(report, doubts, ruler);
+    let standing_out = opened.standing_out();
     super::finite_line(&ShowAnswer {
         schema: "quarterturn.show/1",
         units: state.unit().word(),
@@ -76,6 +80,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String
         shafts: advice.shafts.iter().map(shown).collect(),
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
+        standing_out: StandingOutAnswer::of(&standing_out, ruler),
         pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })

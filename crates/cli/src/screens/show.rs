@@ -1,7 +1,7 @@
 //! The screen of `show`.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{Advice, Doubt, MeasuredFrom, Miss, ShaftReport, Spread};
+use quarterturn_tuning::{Advice, Doubt, MeasuredFrom, Miss, ShaftReport, Spread, StandingOut};
 
 use crate::opened::Opened;
 use crate::wording::{
@@ -14,7 +14,7 @@ const COLUMNS: &str = "with the mark there; the truth lies within the ± about t
 
 /// Every shaft, the bow and the archer.
 pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
-    let ruler = opened.ruler();
+    let (ruler, standing_out) = (opened.ruler(), opened.standing_out());
     let mut blocks = vec![
         paragraph("", &heading(opened)),
         shafts(&advice.shafts, doubts, ruler),
@@ -22,6 +22,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
         paragraph("", &bow(advice, ruler)),
         paragraph("", &archer(advice, ruler)),
     ];
+    blocks.extend(far(&standing_out, ruler));
     blocks.extend(
         advice
             .pause
@@ -141,7 +142,7 @@ pub fn bow(advice: &Advice, ruler: Ruler) -> String {
 
 /// The archer's own group, in a sentence.
 pub fn archer(advice: &Advice, ruler: Ruler) -> String {
-    let Some(Spread { per_axis, interval, degrees_of_freedom }) = advice.archer.spread else {
+    let Some(Spread { per_axis, interval, shots, .. }) = advice.archer.spread else {
         return "Your own group: not known before an arrow was shot twice at one mark.".to_owned();
     };
     let [lower, upper] = [interval.lower, interval.upper].map(Millimetres::new);
@@ -152,6 +153,13 @@ pub fn archer(advice: &Advice, ruler: Ruler) -> String {
         interval.level * 100.0,
         ruler.estimate_bare(lower),
         ruler.estimate(upper),
-        count(degrees_of_freedom, "degree") + " of freedom"
+        count(shots, "repeated shot")
     )
+}
+
+/// What stands out, where anything does.
+fn far(standing_out: &StandingOut, ruler: Ruler) -> Option<String> {
+    let shots = standing_out.shots.iter().map(|shot| wording::far_shot(shot, ruler));
+    let said: Vec<_> = shots.chain(standing_out.shafts.iter().map(wording::wide_shaft)).collect();
+    (!said.is_empty()).then(|| paragraph("Stands out: ", &said.join(" ")))
 }

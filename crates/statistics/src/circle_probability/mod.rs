@@ -7,7 +7,7 @@ mod strips;
 
 use nalgebra::{Matrix2, Vector2};
 
-use principal_axes::PrincipalAxes;
+pub(crate) use principal_axes::PrincipalAxes;
 use resolution::{Coarse, Fine, Resolution};
 
 /// The probability that a point, normal about `mean` with `covariance`, lies within `radius` of the origin.

@@ -11,18 +11,18 @@ use nalgebra::{Matrix2, Vector2};
 /// # Source
 /// Closed form of the symmetric 2×2 eigenproblem; λ₂ through the determinant keeps a flat ellipse flat.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct PrincipalAxes {
+pub(crate) struct PrincipalAxes {
     /// Unit vector along the wider axis; its sign is arbitrary. (1, 0) for a circle.
-    pub(super) major: Vector2<f64>,
+    pub(crate) major: Vector2<f64>,
     /// Standard deviation along [`major`](Self::major).
-    pub(super) major_sd: f64,
+    pub(crate) major_sd: f64,
     /// Standard deviation across it, at most `major_sd`.
-    pub(super) minor_sd: f64,
+    pub(crate) minor_sd: f64,
 }
 
 impl PrincipalAxes {
     /// The axes of a positive semi-definite `covariance`; only its upper triangle is read.
-    pub(super) fn of(covariance: &Matrix2<f64>) -> Self {
+    pub(crate) fn of(covariance: &Matrix2<f64>) -> Self {
         let (a, b, c) = (covariance.m11, covariance.m12, covariance.m22);
         let d = 0.5 * (a - c);
         let h = d.hypot(b);
@@ -36,7 +36,7 @@ impl PrincipalAxes {
     }
 
     /// The unit vector a quarter turn counter-clockwise from [`major`](Self::major).
-    pub(super) fn minor(&self) -> Vector2<f64> {
+    pub(crate) fn minor(&self) -> Vector2<f64> {
         Vector2::new(-self.major.y, self.major.x)
     }
 }

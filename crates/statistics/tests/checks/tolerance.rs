@@ -4,6 +4,8 @@
 pub const THREE_DECIMALS: f64 = 0.51e-3;
 /// The same for the fourth.
 pub const FOUR_DECIMALS: f64 = 0.51e-4;
+/// The same for the fifth decimal.
+pub const FIVE_DECIMALS: f64 = 0.51e-5;
 /// The same for the sixth decimal.
 pub const SIX_DECIMALS: f64 = 0.51e-6;
 /// The same for the seventh.
@@ -59,6 +61,12 @@ pub const MOVED: f64 = 1e-5;
 pub const VARIANCE_AT_ZERO: f64 = 1e-5;
 /// Relative: the reach of an interval whose degrees of freedom rest on second derivatives by differences.
 pub const DEGREES_OF_FREEDOM: f64 = 1e-5;
+
+/// Absolute: a table printed to five decimals, its first row replaced by what is exact.
+pub const SIMULATED_TABLE: f64 = 4e-4;
+
+/// Relative: a table of simulated factors with four digits.
+pub const SIMULATED_CALIBRATION: f64 = 1e-4;
 
 /// Standard errors that a seeded simulation may be off by: one in sixteen thousand is further out.
 pub const STANDARD_ERRORS: f64 = 4.0;

@@ -8,6 +8,7 @@ use std::mem::discriminant;
 
 pub use self::doubt::{Doubt, Without};
 use self::most_unlikely::most_unlikely;
+pub use self::place::counted_places;
 use self::place::{Place, places};
 use crate::assessment::Assessment;
 use crate::judge::Judge;

@@ -25,5 +25,6 @@ mod response;
 mod roster;
 mod signs;
 mod simulated_archer;
+mod standing_out;
 mod verdicts;
 mod worked_examples;

@@ -110,6 +110,9 @@ impl Face<'_> {
         for hit in self.hits.marks.iter().filter(|hit| scale.shows(hit.at)) {
             canvas.group(&self.told(hit), |canvas| {
                 glyphs::hit(canvas, hit.kind, scale.point(hit.at), hit.tail);
+                if self.hits.is_far(hit) {
+                    glyphs::far(canvas, scale.point(hit.at));
+                }
             });
         }
         if let Some(common) = self.common.filter(|common| scale.shows(common.mean)) {

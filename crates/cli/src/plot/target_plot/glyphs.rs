@@ -49,6 +49,11 @@ pub fn hit(canvas: &mut Canvas, kind: HitKind, at: PaperPoint, tail: Option<Lean
     canvas.circle(class, at, radius_mm);
 }
 
+/// A hit far from the others of its shaft at that mark: a ring round it.
+pub fn far(canvas: &mut Canvas, at: PaperPoint) {
+    canvas.circle("far", at, 1.7);
+}
+
 /// An arrow head at the edge of the picture, toward the clock angle where something lies outside.
 pub fn outward(canvas: &mut Canvas, class: &str, at: PaperPoint, direction: Angle) {
     let (sin, cos) = direction.sin_cos();

@@ -2,7 +2,8 @@
 
 use quarterturn_geometry::{Index, Lean, Offset};
 use quarterturn_tuning::{
-    Advice, BowPart, End, Event, History, Hit, ShaftChange, ShaftName, Shot, known_height,
+    Advice, BowPart, End, Event, History, Hit, ShaftChange, ShaftName, Shot, StandingOut,
+    known_height, standing_out,
 };
 
 use super::middle::{Basis, Middle, mean, middles};
@@ -14,6 +15,8 @@ pub struct Hits {
     pub marks: Vec<HitMark>,
     /// Where the middle lay in each end that has one.
     pub middles: Vec<Middle>,
+    /// What stands out from its like, the references included.
+    pub standing_out: StandingOut,
     /// Bare shots without a hit, of an evening without a reference, or from another distance.
     pub not_drawn: usize,
 }
@@ -23,6 +26,8 @@ pub struct Hits {
 pub struct HitMark {
     /// Which shaft.
     pub shaft: ShaftName,
+    /// The end it was shot in, counted from 1 over all ends of the journal.
+    pub end: usize,
     /// Where its mark stood.
     pub index: Index,
     /// Where it hit, from the middle of its end, less the known height of lighter bare shafts.
@@ -60,10 +65,17 @@ impl Hits {
     pub fn of(history: &History, advice: &Advice) -> Self {
         let known_height = Offset::new(0.0, known_height(&history.setup).mm());
         let middles = middles(history).into_iter();
-        let (fletched, hits) = (Vec::new(), Self::default());
-        let mut reader = Reader { history, advice, known_height, fletched, middles, hits };
+        let hits = Self { standing_out: standing_out(history), ..Self::default() };
+        let fletched = Vec::new();
+        let mut reader = Reader { history, advice, known_height, fletched, middles, ends: 0, hits };
         history.events.iter().for_each(|event| reader.read(event));
         reader.hits
+    }
+
+    /// Whether a drawn shot lies far from the others of its shaft at that mark.
+    pub fn is_far(&self, mark: &HitMark) -> bool {
+        let far = self.standing_out.shots.iter();
+        far.into_iter().any(|shot| shot.shaft == mark.shaft && shot.end == mark.end)
     }
 
     /// How many of the drawn shots stand so.
@@ -96,6 +108,7 @@ struct Reader<'a> {
     known_height: Offset,
     fletched: Vec<&'a ShaftName>,
     middles: std::vec::IntoIter<Option<Middle>>,
+    ends: usize,
     hits: Hits,
 }
 
@@ -125,6 +138,7 @@ impl<'a> Reader<'a> {
     }
 
     fn end(&mut self, end: &'a End) {
+        self.ends += 1;
         let middle = self.middles.next().flatten();
         self.hits.middles.extend(middle);
         for shot in &end.shots {
@@ -147,6 +161,7 @@ impl<'a> Reader<'a> {
         let tail = hit.lean.map(|lean| middle.tail.map_or(lean, |frame| lean.relative_to(frame)));
         self.hits.marks.push(HitMark {
             shaft: shot.shaft.clone(),
+            end: self.ends,
             index: shot.index,
             at: hit.at.from_spot() - middle.at - self.known_height,
             tail,

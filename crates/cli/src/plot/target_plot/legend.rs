@@ -42,6 +42,7 @@ enum Sample {
     Region,
     Common,
     Hit(HitKind),
+    Far,
     Outside,
 }
 
@@ -82,18 +83,21 @@ fn places(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
 }
 
 /// The hits of each kind, and what lies outside.
-fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 4] {
+fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
     let tail = format!("hit, its tail {TAIL_DEG} deg high");
     let hit = |kind: HitKind, meaning: &str| {
         (face.hits.count(kind) > 0).then(|| Entry::new(Sample::Hit(kind), meaning))
     };
     let mut shown = face.hits.marks.iter().map(|hit| hit.at);
     let mut shafts = face.shafts.iter().map(|report| report.miss.mean);
+    let mut drawn = face.hits.marks.iter().filter(|hit| scale.shows(hit.at));
+    let far = drawn.any(|hit| face.hits.is_far(hit));
     let outside = !shown.all(|at| scale.shows(at)) || !shafts.all(|at| scale.shows(at));
     [
         hit(HitKind::Judged, &tail),
         hit(HitKind::Other, "at another index, or earlier"),
         hit(HitKind::LeftOut, "left out of the estimates"),
+        far.then(|| Entry::new(Sample::Far, "far from its other hits there")),
         outside.then(|| Entry::new(Sample::Outside, "outside, with its distance")),
     ]
 }
@@ -144,6 +148,10 @@ impl Sample {
             Self::Hit(kind) => {
                 let tail = (kind == HitKind::Judged).then(|| Lean::from_degrees(0.0, TAIL_DEG));
                 glyphs::hit(canvas, kind, middle.moved(0.0, -1.4), tail);
+            }
+            Self::Far => {
+                glyphs::hit(canvas, HitKind::Judged, middle, None);
+                glyphs::far(canvas, middle);
             }
             Self::Outside => glyphs::outward(canvas, "judged", middle, Angle::from_degrees(90.0)),
         }

@@ -57,7 +57,8 @@ impl TargetPlot<'_> {
         let face = Face { backdrop: self.backdrop, ..face(history, advice, &hits, ruler) };
         let finding = wording::tally(&advice.shafts);
         let heading = Heading::new(title, &finding, &remarks(&face, history));
-        let table = Table { shafts: &advice.shafts, tolerance: face.tolerance, ruler };
+        let wide = &hits.standing_out.shafts;
+        let table = Table { shafts: &advice.shafts, wide, tolerance: face.tolerance, ruler };
         let found = format!("{finding}. {}", common(&face));
         let about = About { id: "target", title, finding: &found };
         stack(&[&heading, &face, &Legend::of(&face), &table], self.styled, about)

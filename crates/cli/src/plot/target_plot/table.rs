@@ -1,7 +1,7 @@
 //! Every shaft of the target plot in a row: its mark, its name, its verdict in words and the numbers behind it.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::ShaftReport;
+use quarterturn_tuning::{ShaftReport, WideShaft};
 
 use super::{glyphs, wording};
 use crate::plot::block::{Block, INNER_MM};
@@ -34,6 +34,8 @@ const SHOTS: Column = Column { at_mm: INNER_MM, anchor: Anchor::End };
 pub struct Table<'a> {
     /// The shafts.
     pub shafts: &'a [ShaftReport],
+    /// Those that spread wider than all others.
+    pub wide: &'a [WideShaft],
     /// How far from the reference a shaft may land.
     pub tolerance: Millimetres,
     /// The reader's unit.
@@ -61,7 +63,8 @@ impl Table<'_> {
         NAME.write(canvas, "strong", base, TEXT_MM, &name);
         let verdict = wording::verdict(report, self.ruler);
         VERDICT.write(canvas, "plain", base, TEXT_MM, &verdict);
-        SHOTS.write(canvas, "plain", base, TEXT_MM, &report.shots_total.to_string());
+        let wide = if self.wide.iter().any(|wide| wide.shaft == report.shaft) { "*" } else { "" };
+        SHOTS.write(canvas, "plain", base, TEXT_MM, &format!("{wide}{}", report.shots_total));
         if report.shots_total > 0 {
             MISS.write(canvas, "plain", base, TEXT_MM, &self.ruler.miss_bare(report.miss.mean));
             INSIDE.write(canvas, "plain", base, TEXT_MM, &percent_short(report.within));
@@ -70,7 +73,10 @@ impl Table<'_> {
 
     fn note(&self) -> String {
         let tolerance = self.ruler.read(self.tolerance);
-        format!("inside: how likely its mean miss is at most {tolerance}; shots: those that count")
+        let wide = if self.wide.is_empty() { "" } else { ", * too wide" };
+        format!(
+            "inside: how likely its mean miss is at most {tolerance}; shots: those that count{wide}"
+        )
     }
 }
 

@@ -329,3 +329,15 @@ fn every_class_has_a_look() {
         assert!(style.contains(&format!(".{class}")), "{class}");
     }
 }
+
+/// A ring goes round a far hit that the frame holds, and the legend says what it means; elsewhere there is neither.
+#[test]
+fn far_hits_have_a_ring() {
+    let rings = |dozen: &Dozen| svg(dozen).matches("class=\"far\"").count();
+    let calm = Evening { rounds: 6, ..Evening::with(4) }.shoot();
+    assert_eq!(rings(&calm), 0);
+    let stray = calm.stray(Offset::new(0.0, -60.0));
+    assert_eq!(hits(&stray).standing_out.shots.len(), 1);
+    assert_eq!(rings(&stray), 2);
+    assert!(svg(&stray).contains("far from its other hits there"));
+}
