@@ -1,6 +1,6 @@
 //! The ways in which work with a journal can fail, in a person's words.
 
-use std::io;
+use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 
 use thiserror::Error;
@@ -107,7 +107,13 @@ impl JournalError {
             Self::Damaged { .. } => "take the line from a copy; nothing was changed",
             Self::Busy { .. } => "wait until it is done and try again",
             Self::NotConfirmed { .. } => "look with `show` before you enter it again",
-            Self::NotRecorded { .. } => "make room or mend the disk, then enter it again",
+            Self::NotRecorded { source, .. } => match source.kind() {
+                ErrorKind::NotFound => "make the folder first, or check its name",
+                ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {
+                    "see to it that you may write there, then enter it again"
+                }
+                _ => "make room or mend the disk, then enter it again",
+            },
             Self::Refused { .. } | Self::NothingToUndo { .. } | Self::Io { .. } => return None,
         })
     }

@@ -1,6 +1,8 @@
 //! The log of ends and changes: one JSON record a line, appended and synced, never rewritten.
 //!
-//! - [`Journal`] begins, opens and appends; it is the only thing here that touches files.
+//! - [`Journal`] begins, opens and appends. It touches files through a [`Storage`] only: the [`Disk`], or in tests
+//!   one that fails.
+//! - [`write_whole`] writes any other file, whole or not at all.
 //! - [`State`] is what a journal says with everything taken back left out: the model's
 //!   [`History`](quarterturn_tuning::History) and what the answers need beside it.
 //! - [`Entry`] and its kinds are what is written, in the words and units of the files. They are plain data:
@@ -10,6 +12,7 @@
 //! The format and the promise are in `docs/journal-format.md`. This crate has no clock and no chance of its own:
 //! the [`Stamp`] of each record comes from the caller.
 
+mod beside;
 mod bow_entry;
 mod chain;
 mod confirmed;
@@ -19,12 +22,15 @@ mod effect;
 mod end_entry;
 mod entry;
 mod error;
+mod existing;
 mod face_unit;
 mod fault;
 mod journal;
+mod journal_file;
 mod json_piece;
 mod json_reason;
 mod limit;
+mod lines;
 mod lock;
 mod names;
 mod new_entry;
@@ -32,25 +38,33 @@ mod number;
 mod place;
 mod read_end;
 mod reading;
+mod recent;
 mod record;
 mod record_id;
+mod sealed;
 mod shaft_entry;
 mod shape;
 mod shot_entry;
 mod stamp;
 mod state;
+mod storage;
 mod timestamp;
 mod torn;
 mod undo_entry;
+mod unreadable_entry;
 mod what;
+mod whole_file;
 mod word;
+mod write_error;
 
 pub use bow_entry::BowEntry;
 pub use confirmed::Confirmed;
 pub use damage::Damage;
+pub use disk::Disk;
 pub use end_entry::EndEntry;
 pub use entry::Entry;
 pub use error::JournalError;
+pub use existing::Existing;
 pub use face_unit::FaceUnit;
 pub use fault::Fault;
 pub use journal::Journal;
@@ -63,8 +77,12 @@ pub use shaft_entry::ShaftEntry;
 pub use shot_entry::ShotEntry;
 pub use stamp::Stamp;
 pub use state::State;
+pub use storage::{Storage, StoredFile};
 pub use timestamp::Timestamp;
 pub use torn::Torn;
 pub use undo_entry::UndoEntry;
+pub use unreadable_entry::UnreadableEntry;
 pub use what::What;
+pub use whole_file::write_whole;
 pub use word::Word;
+pub use write_error::WriteError;

@@ -12,7 +12,7 @@ use crate::{clock, input, json, screens, shorthand};
 
 /// Records an end.
 pub fn run(args: &EndArgs) -> Result<Answer, Failure> {
-    let mut opened = Opened::at(&args.journal)?;
+    let mut opened = Opened::to_add(&args.journal)?;
     match (&args.line, &args.file) {
         (_, Some(file)) => from_json(&mut opened, &input::read(file)?),
         (line, None) => from_line(&mut opened, line.as_deref().unwrap_or_default()),

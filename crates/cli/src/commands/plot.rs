@@ -2,11 +2,13 @@
 
 use std::path::PathBuf;
 
+use quarterturn_journal::Existing;
+
 use crate::answer::Answer;
 use crate::args::PlotArgs;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
-use crate::output::{self, Existing};
+use crate::output;
 use crate::{input, plot};
 
 /// Writes the picture; the journal is only read.
