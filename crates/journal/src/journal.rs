@@ -1,5 +1,6 @@
 //! A journal on the disk.
 
+use std::mem::replace;
 use std::path::{Path, PathBuf};
 
 use crate::chain::{Chain, LONGEST_LINE};
@@ -173,8 +174,10 @@ impl<S: Storage> Journal<S> {
         reading.length += reading.last;
         let chain = chain.after(line.trim_end().as_bytes());
         let taken_back = reading.state.apply(effect, chain);
+        let before = replace(&mut reading.time, stamp.time.clone());
+        let later = (before.seconds() > stamp.time.seconds()).then_some(before);
         let record = Record { seq: chain.seq, stamp: stamp.clone(), entry };
-        Ok(Confirmed { record, taken_back, torn_kept })
+        Ok(Confirmed { record, taken_back, later, torn_kept })
     }
 }
 

@@ -2,6 +2,7 @@
 //!
 //! - [`Journal`] begins, opens and appends. It touches files through a [`Storage`] only: the [`Disk`], or in tests
 //!   one that fails.
+//! - [`Checked`] is what a check of a journal proves, [`Repair`] mends a damaged one.
 //! - [`write_whole`] writes any other file, whole or not at all.
 //! - [`State`] is what a journal says with everything taken back left out: the model's
 //!   [`History`](quarterturn_tuning::History) and what the answers need beside it.
@@ -15,6 +16,7 @@
 mod beside;
 mod bow_entry;
 mod chain;
+mod checked;
 mod confirmed;
 mod damage;
 mod disk;
@@ -25,6 +27,7 @@ mod error;
 mod existing;
 mod face_unit;
 mod fault;
+mod finding;
 mod journal;
 mod journal_file;
 mod json_piece;
@@ -32,6 +35,7 @@ mod json_reason;
 mod limit;
 mod lines;
 mod lock;
+mod mending;
 mod names;
 mod new_entry;
 mod number;
@@ -41,6 +45,7 @@ mod reading;
 mod recent;
 mod record;
 mod record_id;
+mod repair;
 mod sealed;
 mod shaft_entry;
 mod shape;
@@ -58,6 +63,7 @@ mod word;
 mod write_error;
 
 pub use bow_entry::BowEntry;
+pub use checked::Checked;
 pub use confirmed::Confirmed;
 pub use damage::Damage;
 pub use disk::Disk;
@@ -67,12 +73,14 @@ pub use error::JournalError;
 pub use existing::Existing;
 pub use face_unit::FaceUnit;
 pub use fault::Fault;
+pub use finding::Finding;
 pub use journal::Journal;
 pub use new_entry::{MOST_SHAFTS, NewEntry, NewShaft};
 pub use place::{Place, Step};
 pub use read_end::read_end;
 pub use record::Record;
 pub use record_id::RecordId;
+pub use repair::Repair;
 pub use shaft_entry::ShaftEntry;
 pub use shot_entry::ShotEntry;
 pub use stamp::Stamp;

@@ -7,7 +7,7 @@ use crate::chain::Chain;
 use crate::journal_file::{bytes, reader};
 use crate::lines::{Line, Lines};
 use crate::sealed::{Sealed, half_written};
-use crate::{Damage, Entry, JournalError, Record, State, Storage, StoredFile};
+use crate::{Damage, Entry, JournalError, Record, State, Storage, StoredFile, Timestamp};
 
 /// How many bytes at the end of a journal are read before an entry is added: some thousands of shots. A shorter
 /// journal is read whole.
@@ -27,6 +27,8 @@ pub(crate) struct Reading {
     pub length: u64,
     /// The bytes of the last of them.
     pub last: u64,
+    /// When that one was written.
+    pub time: Timestamp,
     /// The bytes after them, which are no record.
     pub torn: u64,
 }
@@ -58,11 +60,10 @@ impl Reading {
         mut watch: impl FnMut(&Record),
     ) -> Result<Self, JournalError> {
         let lines = Lines::of(BufReader::with_capacity(AT_ONCE, reader(storage, path)?));
-        let mut read = Read { lines, state: None, length: 0, last: 0 };
+        let mut read = Read { lines, state: None, length: 0, last: 0, time: None };
         let torn = read.on(&mut watch).map_err(|stopped| stopped.of(path))?;
-        let Read { state, length, last, .. } = read;
-        let state = state.ok_or_else(|| JournalError::NotBegun { path: path.to_owned() })?;
-        Ok(Self { state, extent: Extent::Whole, length, last, torn })
+        let read = read.done(Extent::Whole, torn);
+        read.ok_or_else(|| JournalError::NotBegun { path: path.to_owned() })
     }
 
     /// Reads the first record and the last ones of the journal `path`; all where it is short, or where anything about
@@ -100,10 +101,9 @@ impl Reading {
         let Some((state, chain)) = state.zip(chain) else { return Ok(None) };
 
         let state = Some(state.resumed(chain));
-        let mut read = Read { lines: from(lines, length)?, state, length, last: 0 };
+        let mut read = Read { lines: from(lines, length)?, state, length, last: 0, time: None };
         let torn = read.on(&mut |_| {})?;
-        let Read { state, length, last, .. } = read;
-        Ok(state.map(|state| Self { state, extent: Extent::Recent, length, last, torn }))
+        Ok(read.done(Extent::Recent, torn))
     }
 }
 
@@ -120,9 +120,16 @@ struct Read<R> {
     state: Option<State>,
     length: u64,
     last: u64,
+    time: Option<Timestamp>,
 }
 
 impl<R: BufRead> Read<R> {
+    fn done(self, extent: Extent, torn: u64) -> Option<Reading> {
+        let Self { state, length, last, time, .. } = self;
+        let (state, time) = state.zip(time)?;
+        Some(Reading { state, extent, length, last, time, torn })
+    }
+
     /// Reads on to the end, and returns how many bytes there are no whole record.
     fn on(&mut self, watch: &mut impl FnMut(&Record)) -> Result<u64, Stopped> {
         while let Some(line) = self.lines.next()? {
@@ -133,7 +140,12 @@ impl<R: BufRead> Read<R> {
                 Line::TooLong => return Err(Stopped::Damaged(number, Damage::TooLong)),
             };
             let begun = self.state.is_some();
-            if let Err(damage) = next(&mut self.state, record, watch) {
+            let time = &mut self.time;
+            let mut watch = |record: &Record| {
+                *time = Some(record.stamp.time.clone());
+                watch(record);
+            };
+            if let Err(damage) = next(&mut self.state, record, &mut watch) {
                 let torn = begun && damage.of_writing() && half_written(record);
                 return if torn && self.lines.at_end()? {
                     Ok(bytes)
@@ -176,12 +188,13 @@ impl From<io::Error> for Stopped {
     }
 }
 
-/// Lets the next line, given without its line feed, have its effect on what the journal says.
-fn next(
+/// Lets the next line, given without its line feed, have its effect on what the journal says, and returns where the
+/// chain of records then stands.
+pub(crate) fn next(
     state: &mut Option<State>,
     line: &[u8],
     watch: &mut impl FnMut(&Record),
-) -> Result<(), Damage> {
+) -> Result<Chain, Damage> {
     let chain = state.as_ref().map(State::chain).unwrap_or_default();
     let record = chain.read(line)?;
     let chain = chain.after(line);
@@ -196,5 +209,5 @@ fn next(
             state.apply(effect, chain);
         }
     }
-    Ok(())
+    Ok(chain)
 }

@@ -1,6 +1,7 @@
 //! What can be typed, and the help for it; nothing is settled here.
 
 mod bow;
+mod check;
 mod demo;
 mod end;
 mod new;
@@ -9,6 +10,7 @@ mod plot;
 mod positions_value;
 mod practice;
 mod rehearse;
+mod repair;
 mod shaft;
 mod show;
 mod undo;
@@ -17,6 +19,7 @@ mod word_value;
 use clap::{Parser, Subcommand};
 
 pub use bow::BowArgs;
+pub use check::CheckArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use new::NewArgs;
@@ -24,6 +27,7 @@ pub use next::NextArgs;
 pub use plot::PlotArgs;
 pub use practice::PracticeArgs;
 pub use rehearse::RehearseArgs;
+pub use repair::RepairArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
@@ -77,6 +81,10 @@ pub enum Command {
     Shaft(ShaftArgs),
     /// Take back the last entry, of whatever kind
     Undo(UndoArgs),
+    /// Check that a journal is whole, and say what that proves
+    Check(CheckArgs),
+    /// Mend a damaged journal; the damaged one is kept
+    Repair(RepairArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
     /// Practise the job on an invented dozen, an end at a time

@@ -19,7 +19,7 @@ pub fn run(args: &BowArgs) -> Result<Answer, Failure> {
         Some(_) => screens::recorded_leave(&opened),
         None => screens::recorded_bow(&opened, args.part),
     };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }
 
 fn entry(args: &BowArgs) -> Result<BowEntry, Failure> {

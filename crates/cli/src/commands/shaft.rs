@@ -20,5 +20,5 @@ pub fn run(args: &ShaftArgs) -> Result<Answer, Failure> {
     } else {
         screens::recorded_shaft(&opened, &args.name, change)
     };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }

@@ -12,5 +12,5 @@ pub fn run(args: &UndoArgs) -> Result<Answer, Failure> {
     let confirmed = opened.journal.undo(&clock::stamp()?)?;
     let text =
         if args.json { json::recorded(&confirmed)? } else { screens::undone(&opened, &confirmed) };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }

@@ -2,15 +2,19 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "in a test that is the message")]
 
 mod accepting;
+mod checking;
+mod clocks;
 mod creating;
 mod damage;
 mod format_1;
 mod messages;
 mod power_cuts;
 mod reading_an_end;
+mod repairing;
 mod round_trip;
 mod scene;
 mod simulated;
+mod surgery;
 mod torn_end;
 mod undoing;
 mod writers;

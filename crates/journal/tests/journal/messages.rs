@@ -58,5 +58,10 @@ fn errors_name_the_file_and_the_line() {
             scene.path.display()
         )
     );
-    assert_eq!(damaged.way_on(), Some("take the line from a copy; nothing was changed"));
+    assert_eq!(
+        damaged.way_on(),
+        Some(
+            "take the line from a copy, or see what `repair --dry-run` can keep; nothing was changed"
+        )
+    );
 }

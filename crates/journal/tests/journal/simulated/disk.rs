@@ -71,12 +71,6 @@ impl SimulatedDisk {
         disk
     }
 
-    /// Another disk with the same files, seen and synced.
-    pub fn copy(&self, seed: u64) -> Self {
-        let inner = Inner { chance: Chance::of(seed), ..self.inner().clone() };
-        Self { inner: Rc::new(RefCell::new(inner)) }
-    }
-
     /// Plans a misfortune for the step `step` from now, the first being 0.
     pub fn plan(&self, step: usize, misfortune: Misfortune) {
         let mut inner = self.inner();
