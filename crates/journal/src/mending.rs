@@ -86,7 +86,9 @@ impl<'a> Mending<'a> {
             match Sealed::of(line) {
                 Ok(read) => sorted.entry(read.seq).or_default().push(Found { number, line }),
                 Err(newer @ Damage::Format { .. }) => return Err(newer),
-                Err(_) if lines.peek().is_none() && torn(line) => self.torn = bytes.len() as u64,
+                Err(damage) if lines.peek().is_none() && damage.of_writing() && torn(line) => {
+                    self.torn = bytes.len() as u64;
+                }
                 Err(damage) => self.findings.push(Finding::Damaged { line: number, damage }),
             }
         }

@@ -33,7 +33,19 @@ impl Repair {
     /// [`JournalError::Damaged`] where the first record is lost or a newer program wrote some of it, and what the
     /// system refuses.
     pub fn plan(path: &Path, stamp: &Stamp) -> Result<Self, JournalError> {
-        planned(&Disk, path, stamp).map(|(repair, _)| repair)
+        Self::plan_on(&Disk, path, stamp)
+    }
+
+    /// [`plan`](Self::plan) on any storage.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn plan_on<S: Storage>(
+        storage: &S,
+        path: &Path,
+        stamp: &Stamp,
+    ) -> Result<Self, JournalError> {
+        planned(storage, path, stamp).map(|(repair, _)| repair)
     }
 
     /// Does it.

@@ -7,6 +7,7 @@ mod clocks;
 mod creating;
 mod damage;
 mod format_1;
+mod long_journals;
 mod messages;
 mod power_cuts;
 mod reading_an_end;

@@ -139,6 +139,16 @@ fn a_torn_end_is_left_out_of_what_is_mended() {
     assert_eq!(fs::read(scene.beside("before-repair-1")).unwrap(), damaged);
 }
 
+/// Found by fuzzing: such a last line is damaged, and not torn.
+#[test]
+fn a_last_line_that_is_whole_but_no_record_is_mended() {
+    let mut lines = long(3);
+    lines.push(sealed("{\"v\":1,\"note\":\"\0\""));
+    let (repair, left) = mended(&lines);
+    assert_eq!(repair.findings.len(), 1);
+    assert_eq!(left, lines[..3]);
+}
+
 #[test]
 fn what_cannot_be_mended_is_left_as_it_is() {
     let lines = long(3);

@@ -32,6 +32,7 @@ pub struct SimulatedDisk {
 pub struct Inner {
     pub inodes: Vec<Inode>,
     pub chance: Chance,
+    pub read: u64,
     seen: BTreeMap<PathBuf, usize>,
     synced: BTreeMap<PathBuf, usize>,
     pending: Vec<Renamed>,
@@ -53,6 +54,7 @@ impl Default for Inner {
         Self {
             inodes: Vec::new(),
             chance: Chance::of(0),
+            read: 0,
             seen: BTreeMap::new(),
             synced: BTreeMap::new(),
             pending: Vec::new(),
@@ -80,6 +82,11 @@ impl SimulatedDisk {
     /// How many steps there were.
     pub fn steps(&self) -> usize {
         self.inner().steps
+    }
+
+    /// How many bytes were read.
+    pub fn read(&self) -> u64 {
+        self.inner().read
     }
 
     /// What a program finds when the power is back.

@@ -27,6 +27,7 @@ impl Read for SimulatedFile {
         let rest = inner.inodes[self.inode].seen.get(self.at..).unwrap_or_default();
         let count = rest.len().min(buffer.len());
         buffer[..count].copy_from_slice(&rest[..count]);
+        inner.read += count as u64;
         self.at += count;
         Ok(count)
     }
