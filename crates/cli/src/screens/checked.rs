@@ -50,13 +50,9 @@ pub fn repaired(journal: &Path, repair: &Repair, dry_run: bool) -> String {
     }
     let (kept, lost) = (numbered(repair.kept), lost(repair));
     let done = if dry_run {
-        format!(
-            "{name} can be mended: {kept} would be kept, and {lost} would be lost. Nothing was changed."
-        )
+        format!("{name} can be mended. Kept would be {kept}, lost {lost}. Nothing was changed.")
     } else {
-        format!(
-            "{name} is mended: {kept} are kept, and {lost} are lost. As it was it is kept in {original}."
-        )
+        format!("{name} is mended. Kept: {kept}; lost: {lost}. As it was it stands in {original}.")
     };
     let then = if dry_run { "repair" } else { "show" };
     let unknown = (!repair.lost.is_empty()).then_some(UNKNOWN);
