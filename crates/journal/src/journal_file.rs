@@ -52,7 +52,12 @@ pub(crate) fn append<S: Storage>(
     })
 }
 
-fn write_at_end(file: &mut impl StoredFile, length: u64, bytes: &[u8]) -> io::Result<()> {
+/// Writes `bytes` behind the `length` bytes of a file.
+pub(crate) fn write_at_end(
+    file: &mut impl StoredFile,
+    length: u64,
+    bytes: &[u8],
+) -> io::Result<()> {
     file.write_all(bytes)?;
     let whole = file.length()? == length + bytes.len() as u64;
     // A disk may say that it took bytes it did not take.

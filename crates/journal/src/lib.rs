@@ -13,6 +13,8 @@
 //! The format and the promise are in `docs/journal-format.md`. This crate has no clock and no chance of its own:
 //! the [`Stamp`] of each record comes from the caller.
 
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+
 mod beside;
 mod bow_entry;
 mod chain;

@@ -63,7 +63,7 @@ mod tests {
 
     #[test]
     fn a_line_may_have_so_many_bytes_and_no_more() {
-        let longest = [b'x'; LONGEST_LINE];
+        let longest = vec![b'x'; LONGEST_LINE];
         let text = [&longest[..], b"\n", &longest, b"x\nlast\ncut"].concat();
         let mut lines = Lines::of(&text[..]);
         assert_eq!(lines.next().unwrap(), Some(Line::Ended(&longest)));

@@ -49,7 +49,7 @@ impl<F: StoredFile> Lock<F> {
 
 fn name_holder(file: &mut impl StoredFile) -> io::Result<()> {
     file.cut(0)?;
-    writeln!(file, "{}", process::id())
+    file.write_all(format!("{}\n", process::id()).as_bytes())
 }
 
 fn holder(mut file: impl Read) -> Option<u32> {

@@ -76,10 +76,10 @@ impl Reading {
     /// Whether the file still ends as it was read: only its end is looked at, however long it is.
     pub fn is_current<S: Storage>(&self, storage: &S, path: &Path) -> Result<bool, JournalError> {
         let end = bytes(storage, path, self.length - self.last)?;
-        let (last, torn) = (self.last as usize, self.torn as usize);
-        let line = end.get(..last).and_then(|line| line.strip_suffix(b"\n"));
+        let last = usize::try_from(self.last).ok().and_then(|last| end.get(..last));
+        let line = last.and_then(|line| line.strip_suffix(b"\n"));
         let same = line.is_some_and(|line| self.state.chain().ends_with(line));
-        Ok(same && end.len() == last + torn)
+        Ok(same && end.len() as u64 == self.last + self.torn)
     }
 
     fn of_a_long_one(file: impl StoredFile) -> Result<Option<Self>, Stopped> {

@@ -1,11 +1,12 @@
 //! Files that come to be whole or not at all.
 
 use std::fs;
-use std::io::{self, ErrorKind, Write};
+use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 use std::process;
 
 use crate::beside::{beside, numbered};
+use crate::journal_file::write_at_end;
 use crate::{Disk, Existing, Storage, StoredFile, WriteError};
 
 /// Writes the file `path` on this computer's disk, whole or not at all, so that it survives a power cut.
@@ -63,7 +64,7 @@ pub(crate) fn put_numbered<S: Storage>(
 /// A new file beside `path` with these bytes, synced; nothing is left of it where that fails.
 fn filled<S: Storage>(storage: &S, path: &Path, bytes: &[u8]) -> io::Result<PathBuf> {
     let (part, mut file) = part(storage, path)?;
-    match file.write_all(bytes).and_then(|()| file.sync()) {
+    match write_at_end(&mut file, 0, bytes).and_then(|()| file.sync()) {
         Ok(()) => Ok(part),
         Err(error) => {
             drop(file);

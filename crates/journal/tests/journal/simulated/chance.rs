@@ -1,4 +1,4 @@
-//! Chance that can be had again: SplitMix64 (Steele, Lea and Flood, 2014; constants from memory).
+//! Chance that can be had again: `SplitMix64` (Steele, Lea and Flood, 2014; constants from memory).
 
 #[derive(Clone, Debug)]
 pub struct Chance(u64);
