@@ -29,3 +29,4 @@ mod show;
 mod support;
 mod tidy;
 mod undo;
+mod writers;
