@@ -36,7 +36,7 @@ impl Chain {
     pub fn write(self, stamp: &Stamp, entry: &Entry) -> serde_json::Result<String> {
         let mut line = serde_json::to_string(&Written {
             v: FORMAT,
-            seq: self.seq + 1,
+            seq: self.next_seq(),
             id: stamp.id,
             t: &stamp.time,
             kind: entry.kind(),
@@ -51,7 +51,7 @@ impl Chain {
     /// The record in the next line of the chain, given without its line feed.
     pub fn read(self, line: &[u8]) -> Result<Record, Damage> {
         let read = Sealed::of(line)?;
-        let (found, expected) = (read.seq, self.seq + 1);
+        let (found, expected) = (read.seq, self.next_seq());
         if found != expected {
             return Err(Damage::Number { found, expected });
         }
@@ -62,9 +62,14 @@ impl Chain {
         Ok(Record { seq: read.seq, stamp: read.stamp(), entry })
     }
 
+    /// The number of the next record. A line may state the greatest number there is; no journal gets there.
+    fn next_seq(self) -> u64 {
+        self.seq.saturating_add(1)
+    }
+
     /// Whether `line` was written as the next of this chain.
     pub fn is_before(self, line: &Sealed) -> bool {
-        line.seq == self.seq + 1 && line.prev == hex(self.crc)
+        line.seq == self.next_seq() && line.prev == hex(self.crc)
     }
 
     /// The chain that `line` was written after, by what it states itself.
@@ -80,7 +85,7 @@ impl Chain {
 
     /// The chain after `line`.
     pub fn after(self, line: &[u8]) -> Self {
-        Self { seq: self.seq + 1, crc: crc32fast::hash(line) }
+        Self { seq: self.next_seq(), crc: crc32fast::hash(line) }
     }
 }
 

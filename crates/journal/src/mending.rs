@@ -63,7 +63,7 @@ impl<'a> Mending<'a> {
         };
         let sorted = mending.sort(bytes)?;
         for (seq, found) in &sorted {
-            let after = sorted.get(&(seq + 1)).map(Vec::as_slice).unwrap_or_default();
+            let after = sorted.get(&seq.saturating_add(1)).map(Vec::as_slice).unwrap_or_default();
             mending.take(*seq, found, after)?;
         }
         match mending.state {

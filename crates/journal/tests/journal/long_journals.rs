@@ -2,9 +2,9 @@
 
 use std::path::Path;
 
-use quarterturn_journal::{BowEntry, Entry, Journal, JournalError, ShotEntry};
+use quarterturn_journal::{BowEntry, Entry, Journal, JournalError, Repair, ShotEntry};
 
-use crate::scene::{end_of, long, shaft, shot, stamp, text};
+use crate::scene::{end_of, long, sealed, shaft, shot, stamp, text};
 use crate::simulated::SimulatedDisk;
 
 const PATH: &str = "dozen.jsonl";
@@ -108,6 +108,27 @@ fn damage_near_the_end_stops_and_is_named_by_its_line() {
     let error = Journal::open_to_add_on(disk(&lines), Path::new(PATH)).err().unwrap();
     let JournalError::Damaged { line, .. } = error else { panic!("{error}") };
     assert_eq!(line, at as u64 + 1);
+}
+
+/// The greatest number there is must not be counted past.
+#[test]
+fn a_line_may_state_any_number() {
+    let mut lines = long(RECORDS);
+    for at in [lines.len() - 1, 1000] {
+        let body = lines[at].split(",\"crc\"").next().unwrap();
+        lines[at] =
+            sealed(&body.replace(&format!("\"seq\":{}", at + 1), &format!("\"seq\":{}", u64::MAX)));
+        for line in [0, 1, 2, 1190] {
+            let mut lines = lines.clone();
+            lines.rotate_left(line);
+            let disk = disk(&lines);
+            assert!(Journal::open_to_add_on(disk.clone(), Path::new(PATH)).is_err());
+            let _ = Repair::plan_on(&disk, Path::new(PATH), &stamp(1));
+        }
+    }
+    let disk = disk(&lines);
+    let repair = Repair::plan_on(&disk, Path::new(PATH), &stamp(1)).unwrap();
+    assert_eq!(repair.lost, [1001]);
 }
 
 /// R13 in small: a hundred thousand shots.
