@@ -66,6 +66,8 @@ impl<'a> Mending<'a> {
             let after = sorted.get(&seq.saturating_add(1)).map(Vec::as_slice).unwrap_or_default();
             mending.take(*seq, found, after)?;
         }
+        let lines = sorted.values().flatten().map(|found| found.number);
+        mending.lose_after(lines.max().unwrap_or_default())?;
         match mending.state {
             Some(_) => Ok(mending),
             None => Err(Damage::NoBeginning),
@@ -101,6 +103,20 @@ impl<'a> Mending<'a> {
             self.findings.push(Finding::Damaged { line: number, damage: Damage::TooLong });
         } else {
             self.torn = bytes.len() as u64;
+        }
+    }
+
+    /// Every damaged line after the last one that is whole was a record too.
+    fn lose_after(&mut self, last: u64) -> Result<(), Damage> {
+        let after = |finding: &Finding| match finding {
+            Finding::Damaged { line, damage } if *line > last => Some(damage.to_string()),
+            _ => None,
+        };
+        let lost: Vec<_> = self.findings.iter().filter_map(after).collect();
+        if self.state.is_none() {
+            Ok(())
+        } else {
+            lost.into_iter().try_for_each(|why| self.lose(why))
         }
     }
 

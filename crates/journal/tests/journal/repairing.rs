@@ -145,8 +145,33 @@ fn a_last_line_that_is_whole_but_no_record_is_mended() {
     let mut lines = long(3);
     lines.push(sealed("{\"v\":1,\"note\":\"\0\""));
     let (repair, left) = mended(&lines);
-    assert_eq!(repair.findings.len(), 1);
-    assert_eq!(left, lines[..3]);
+    assert_eq!((repair.findings.len(), repair.lost), (1, vec![4]));
+    assert_eq!(left[..3], lines[..3]);
+    assert!(left[3].contains(r#""why":"it cannot be read: "#), "{}", left[3]);
+}
+
+#[test]
+fn a_changed_last_line_is_lost_and_keeps_its_place() {
+    let lines = long(5);
+    let mut damaged = lines.clone();
+    damaged[4] = damaged[4].replace("5.5", "6.5");
+    let (repair, left) = mended(&damaged);
+    assert_eq!(repair.findings, [Finding::Damaged { line: 5, damage: Damage::Checksum }]);
+    assert_eq!((repair.kept, repair.lost, repair.torn), (4, vec![5], None));
+    assert_eq!(left[..4], lines[..4]);
+}
+
+#[test]
+fn an_end_without_a_line_feed_is_torn_as_long_as_a_record_may_be() {
+    let mut damaged = text(&long(5));
+    damaged[600] ^= 1;
+    for (bytes, torn) in [(65_536, true), (65_537, false)] {
+        let scene = Scene::of(&[&damaged[..], &vec![b'x'; bytes]].concat());
+        let repair = Repair::plan(&scene.path, &stamp(40)).unwrap();
+        assert_eq!(repair.torn.map(|torn| torn.bytes), torn.then_some(bytes as u64));
+        let too_long = Finding::Damaged { line: 6, damage: Damage::TooLong };
+        assert_eq!(repair.findings.contains(&too_long), !torn);
+    }
 }
 
 #[test]
