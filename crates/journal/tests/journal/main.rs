@@ -18,4 +18,5 @@ mod simulated;
 mod surgery;
 mod torn_end;
 mod undoing;
+mod whole_files;
 mod writers;
