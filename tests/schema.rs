@@ -49,6 +49,7 @@ fn answers() -> Vec<Value> {
         "show J ",
     ];
     answers.extend(rest.map(ask));
+    answers.extend(answers_about_the_file());
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";
     answers.push(folder.run(rehearse).json());
@@ -60,5 +61,24 @@ fn answers() -> Vec<Value> {
         ["next", "show"]
             .map(|command| bow::measured().run(&format!("{command} {JOURNAL} --json")).json()),
     );
+    answers
+}
+
+/// Of `check` and `repair`, on a journal that is whole and on one that lacks a line, has one twice, and is torn.
+fn answers_about_the_file() -> Vec<Value> {
+    let folder = Folder::with_an_end();
+    for change in ["lost", "repaired", "set-aside", "readmit"] {
+        folder.run(&format!("shaft {JOURNAL} 3 --{change}")).any_stdout().check();
+    }
+    let answer = |line: &str, code: i32| {
+        let run = folder.run(&format!("{line} {JOURNAL} --json")).code(code);
+        if code == 0 { run.json() } else { run.stderr_has(JOURNAL).json() }
+    };
+    let mut answers = vec![answer("check", 0), answer("repair", 0)];
+    let text = folder.read(JOURNAL);
+    let lines: Vec<_> = text.lines().collect();
+    let damaged = [lines[0], lines[1], lines[3], lines[5], lines[4], lines[3], "{\"v\":1"];
+    folder.write(JOURNAL, &damaged.join("\n"));
+    answers.extend([answer("check", 3), answer("repair --dry-run", 0), answer("repair", 0)]);
     answers
 }

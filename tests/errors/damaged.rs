@@ -3,7 +3,8 @@
 use super::plain;
 use crate::support::{Folder, JOURNAL};
 
-const COPY: &str = "take the line from a copy; nothing was changed";
+const COPY: &str =
+    "take the line from a copy, or see what `repair --dry-run` can keep; nothing was changed";
 
 /// Every command that needs the journal refuses it with these words, and leaves it as it is.
 #[track_caller]

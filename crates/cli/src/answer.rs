@@ -1,23 +1,32 @@
 //! What a command says when it has done its work.
 
+use crate::failure::Failure;
+
 /// The answer of a command.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default)]
 pub struct Answer {
     /// What it prints, line ends included.
     pub text: String,
     /// What is said beside it, on standard error.
     pub notices: Vec<String>,
+    /// What is wrong all the same, and ends the program with its code.
+    pub failure: Option<Failure>,
 }
 
 impl Answer {
     /// An answer with nothing beside it.
     pub fn new(text: String) -> Self {
-        Self { text, notices: Vec::new() }
+        Self { text, ..Self::default() }
     }
 
     /// The same with something said beside it.
     pub fn noticing(mut self, notices: impl IntoIterator<Item = String>) -> Self {
         self.notices.extend(notices);
         self
+    }
+
+    /// The same, ending in a failure.
+    pub fn failing(self, failure: Failure) -> Self {
+        Self { failure: Some(failure), ..self }
     }
 }

@@ -24,6 +24,11 @@ impl Opened {
         Ok(Self { journal: Journal::open(path)?, path: path.to_owned() })
     }
 
+    /// Opens the journal `path` to add to it: of a long one only what that takes is read.
+    pub fn to_add(path: &Path) -> Result<Self, Failure> {
+        Ok(Self { journal: Journal::open_to_add(path)?, path: path.to_owned() })
+    }
+
     /// Adds an entry, stamped now.
     pub fn append(&mut self, entry: Entry) -> Result<Confirmed, Failure> {
         Ok(self.journal.append(entry, &clock::stamp()?)?)

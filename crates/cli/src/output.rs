@@ -1,36 +1,26 @@
 //! Files written whole or not at all.
 
-use std::fs::{self, OpenOptions};
-use std::io::{self, ErrorKind, Write};
-use std::path::{Path, PathBuf};
+use std::fs;
+use std::io::ErrorKind;
+use std::path::Path;
+
+use quarterturn_journal::{Existing, WriteError, write_whole};
 
 use crate::failure::{Failure, Kind};
 
-/// What to do where the file exists already.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Existing {
-    /// Leave it and say so.
-    Keep,
-    /// Put the new one in its place.
-    Replace,
-}
-
-/// Writes `content` to `path`: beside it first, then in one step to its place.
+/// Writes `content` to the file `path`, whole or not at all; never through a link.
 pub fn write(path: &Path, content: impl AsRef<[u8]>, existing: Existing) -> Result<(), Failure> {
-    let failed = |error: io::Error| match error.kind() {
-        ErrorKind::AlreadyExists => {
-            let what = format!("{} exists already and is not overwritten", path.display());
-            Failure::new(Kind::InputOutput, what).hinting(["choose another name, or say --force"])
+    write_whole(path, content.as_ref(), existing).map_err(|error| {
+        let path = path.display();
+        let failure = |what| Failure::new(Kind::InputOutput, what);
+        match error {
+            WriteError::Exists => failure(format!("{path} exists already and is not overwritten"))
+                .hinting(["choose another name, or say --force"]),
+            WriteError::NotPlain => failure(format!("{path} is no plain file and is not replaced"))
+                .hinting(["choose another name"]),
+            error => failure(format!("could not write {path}: {error}")),
         }
-        _ => {
-            Failure::new(Kind::InputOutput, format!("could not write {}: {error}", path.display()))
-        }
-    };
-    let beside = beside(path);
-    let written = fill(&beside, content.as_ref()).and_then(|()| place(&beside, path, existing));
-    // Where all went well the file beside it is gone already.
-    let _ = fs::remove_file(&beside);
-    written.map_err(failed)
+    })
 }
 
 /// Makes the new folder `path`.
@@ -42,27 +32,6 @@ pub fn new_folder(path: &Path) -> Result<(), Failure> {
         }
         _ => Failure::new(Kind::InputOutput, format!("could not make {}: {error}", path.display())),
     })
-}
-
-/// A name in the same folder that nobody else uses.
-fn beside(path: &Path) -> PathBuf {
-    let mut name = path.file_name().unwrap_or_default().to_owned();
-    name.push(format!(".{}.part", std::process::id()));
-    path.with_file_name(name)
-}
-
-fn fill(path: &Path, content: &[u8]) -> io::Result<()> {
-    let mut file = OpenOptions::new().write(true).create(true).truncate(true).open(path)?;
-    file.write_all(content)?;
-    file.sync_all()
-}
-
-fn place(beside: &Path, path: &Path, existing: Existing) -> io::Result<()> {
-    // A link that leads nowhere is somebody's file too.
-    if existing == Existing::Keep && fs::symlink_metadata(path).is_ok() {
-        return Err(ErrorKind::AlreadyExists.into());
-    }
-    fs::rename(beside, path)
 }
 
 #[cfg(test)]
@@ -79,6 +48,21 @@ mod tests {
         write(&path, "three", Existing::Replace).unwrap();
         assert_eq!(fs::read_to_string(&path).unwrap(), "three");
         assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_link_is_neither_followed_nor_replaced() {
+        let folder = tempfile::tempdir().unwrap();
+        let (aim, link) = (folder.path().join("letters"), folder.path().join("target.svg"));
+        fs::write(&aim, "mine").unwrap();
+        std::os::unix::fs::symlink(&aim, &link).unwrap();
+        for existing in [Existing::Keep, Existing::Replace] {
+            assert!(write(&link, "one", existing).is_err());
+        }
+        assert_eq!(fs::read_to_string(&aim).unwrap(), "mine");
+        assert!(fs::symlink_metadata(&link).unwrap().is_symlink());
+        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 2);
     }
 
     #[test]

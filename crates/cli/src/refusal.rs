@@ -16,6 +16,8 @@ impl From<JournalError> for Failure {
         let kind = match &error {
             JournalError::Refused { .. }
             | JournalError::Damaged { .. }
+            | JournalError::Newer { .. }
+            | JournalError::NoBeginning { .. }
             | JournalError::NotBegun { .. }
             | JournalError::NothingToUndo { .. } => Kind::Data,
             JournalError::Busy { .. } => Kind::Busy,

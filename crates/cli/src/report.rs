@@ -13,7 +13,8 @@ use crate::wording::visible;
 pub fn outcome(outcome: Result<Answer, Failure>) -> ExitCode {
     let printed = outcome.and_then(|answer| {
         answer.notices.iter().for_each(|notice| aside(&format!("note: {}", visible(notice))));
-        print(&answer.text)
+        print(&answer.text)?;
+        answer.failure.map_or(Ok(()), Err)
     });
     match printed {
         Ok(()) => ExitCode::SUCCESS,

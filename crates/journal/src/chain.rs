@@ -1,9 +1,8 @@
 //! The chain of records: every line carries its own checksum and that of the line before.
 
-use serde::{Deserialize, Serialize};
-use serde_json::value::RawValue;
+use serde::Serialize;
 
-use crate::json_reason::reason;
+use crate::sealed::{Sealed, sealed};
 use crate::{Damage, Entry, Record, RecordId, Stamp, Timestamp};
 
 /// The format that is written, and the newest that is read.
@@ -11,9 +10,6 @@ pub(crate) const FORMAT: u64 = 1;
 
 /// The longest line, in bytes without its end: more is not a record but a mistake.
 pub(crate) const LONGEST_LINE: usize = 65_536;
-
-/// What stands between the checksummed bytes of a line and its checksum.
-const SEAL: &str = ",\"crc\":\"";
 
 /// Where a chain of records ends, and so how the next one must begin.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -35,23 +31,12 @@ struct Written<'a> {
     prev: String,
 }
 
-#[derive(Deserialize)]
-struct Read<'a> {
-    seq: u64,
-    id: RecordId,
-    t: Timestamp,
-    kind: String,
-    #[serde(borrow)]
-    data: &'a RawValue,
-    prev: String,
-}
-
 impl Chain {
     /// The next line of the chain, without its line feed.
     pub fn write(self, stamp: &Stamp, entry: &Entry) -> serde_json::Result<String> {
         let mut line = serde_json::to_string(&Written {
             v: FORMAT,
-            seq: self.seq + 1,
+            seq: self.next_seq(),
             id: stamp.id,
             t: &stamp.time,
             kind: entry.kind(),
@@ -60,27 +45,37 @@ impl Chain {
         })?;
         // The closing brace comes after the checksum, which covers everything before itself.
         line.pop();
-        let crc = hex(crc32fast::hash(line.as_bytes()));
-        Ok([&line, SEAL, &crc, "\"}"].concat())
+        Ok(sealed(&line))
     }
 
     /// The record in the next line of the chain, given without its line feed.
     pub fn read(self, line: &[u8]) -> Result<Record, Damage> {
-        let line = unsealed(line)?;
-        match format(line).ok_or(Damage::NoRecord)? {
-            FORMAT => {}
-            found => return Err(Damage::Format { found }),
+        let read = Sealed::of(line)?;
+        let (found, expected) = (read.seq, self.next_seq());
+        if found != expected {
+            return Err(Damage::Number { found, expected });
         }
-        let read: Read = parsed(line)?;
-        let expected = self.seq + 1;
-        if read.seq != expected {
-            return Err(Damage::Number { found: read.seq, expected });
-        }
-        if read.prev != hex(self.crc) {
+        if !self.is_before(&read) {
             return Err(Damage::Exchanged);
         }
-        let entry = entry(&read.kind, read.data)?;
-        Ok(Record { seq: read.seq, stamp: Stamp { id: read.id, time: read.t }, entry })
+        let entry = read.entry()?;
+        Ok(Record { seq: read.seq, stamp: read.stamp(), entry })
+    }
+
+    /// The number of the next record. A line may state the greatest number there is; no journal gets there.
+    fn next_seq(self) -> u64 {
+        self.seq.saturating_add(1)
+    }
+
+    /// Whether `line` was written as the next of this chain.
+    pub fn is_before(self, line: &Sealed) -> bool {
+        line.seq == self.next_seq() && line.prev == hex(self.crc)
+    }
+
+    /// The chain that `line` was written after, by what it states itself.
+    pub fn stated_by(line: &Sealed) -> Option<Self> {
+        let crc = u32::from_str_radix(&line.prev, 16).ok()?;
+        Some(Self { seq: line.seq.checked_sub(1)?, crc })
     }
 
     /// Whether the chain ends with `line`.
@@ -90,40 +85,11 @@ impl Chain {
 
     /// The chain after `line`.
     pub fn after(self, line: &[u8]) -> Self {
-        Self { seq: self.seq + 1, crc: crc32fast::hash(line) }
+        Self { seq: self.next_seq(), crc: crc32fast::hash(line) }
     }
 }
 
-/// The line, once its checksum has proved to be right.
-fn unsealed(line: &[u8]) -> Result<&str, Damage> {
-    let text = str::from_utf8(line).map_err(|_| Damage::Checksum)?;
-    let (body, seal) = text.rsplit_once(SEAL).ok_or(Damage::NoRecord)?;
-    let stated = seal.strip_suffix("\"}").ok_or(Damage::NoRecord)?;
-    // Compared as text: a checksum has one spelling, so a changed letter of it is noticed too.
-    if stated == hex(crc32fast::hash(body.as_bytes())) { Ok(text) } else { Err(Damage::Checksum) }
-}
-
-/// The format that a line states as its first member, which it is in every format.
-fn format(line: &str) -> Option<u64> {
-    line.strip_prefix("{\"v\":")?.split(',').next()?.parse().ok()
-}
-
-fn entry(kind: &str, data: &RawValue) -> Result<Entry, Damage> {
-    let data = data.get();
-    Ok(match kind {
-        "new" => Entry::New(parsed(data)?),
-        "end" => Entry::End(parsed(data)?),
-        "bow" => Entry::Bow(parsed(data)?),
-        "shaft" => Entry::Shaft(parsed(data)?),
-        "undo" => Entry::Undo(parsed(data)?),
-        _ => return Err(Damage::Kind { found: kind.to_owned() }),
-    })
-}
-
-fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, Damage> {
-    serde_json::from_str(text).map_err(|error| Damage::Content { reason: reason(&error) })
-}
-
-fn hex(crc: u32) -> String {
+/// A checksum as it is written: eight hexadecimal digits in small letters.
+pub(crate) fn hex(crc: u32) -> String {
     format!("{crc:08x}")
 }

@@ -56,6 +56,11 @@ pub enum Damage {
 }
 
 impl Damage {
+    /// Whether a line can be so because it was never written to its end.
+    pub(crate) const fn of_writing(&self) -> bool {
+        matches!(self, Self::NoRecord | Self::Checksum)
+    }
+
     /// The first of the faults in what a record says.
     pub(crate) fn meaning(faults: Vec<Fault>) -> Self {
         faults.into_iter().next().map_or(Self::NoRecord, Self::Meaning)

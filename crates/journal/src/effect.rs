@@ -6,6 +6,8 @@ use quarterturn_tuning::Event;
 pub(crate) enum Effect {
     /// It adds an event.
     Adds(Event),
+    /// It says nothing that counts.
+    Nothing,
     /// It takes the last event back.
     TakesBack,
 }

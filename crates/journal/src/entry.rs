@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::{BowEntry, EndEntry, NewEntry, ShaftEntry, UndoEntry};
+use crate::{BowEntry, EndEntry, NewEntry, ShaftEntry, UndoEntry, UnreadableEntry};
 
 /// One entry, as it is written: its JSON is the `data` of its record.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -18,6 +18,8 @@ pub enum Entry {
     Shaft(ShaftEntry),
     /// An earlier entry was taken back.
     Undo(UndoEntry),
+    /// A record was lost and the journal mended around it.
+    Unreadable(UnreadableEntry),
 }
 
 impl Entry {
@@ -29,6 +31,7 @@ impl Entry {
             Self::Bow(_) => "bow",
             Self::Shaft(_) => "shaft",
             Self::Undo(_) => "undo",
+            Self::Unreadable(_) => "unreadable",
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The ways in which work with a journal can fail, in a person's words.
 
-use std::io;
+use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 
 use thiserror::Error;
@@ -37,6 +37,20 @@ pub enum JournalError {
         /// The line, the first being 1.
         line: u64,
         /// What is wrong with it.
+        damage: Damage,
+    },
+    /// Nothing can be mended without the record that says how the journal was begun.
+    #[error("{} cannot be mended: the record that says how it was begun is lost", path.display())]
+    NoBeginning {
+        /// The journal.
+        path: PathBuf,
+    },
+    /// A newer program wrote some of it, and so it is not for this one to mend.
+    #[error("{} is not mended: {damage}", path.display())]
+    Newer {
+        /// The journal.
+        path: PathBuf,
+        /// What is not known here.
         damage: Damage,
     },
     /// The entry is wrong.
@@ -101,13 +115,25 @@ impl JournalError {
             Self::NotBegun { .. } => {
                 "if it is a journal that was never begun, delete it and begin again"
             }
-            Self::Damaged { damage: Damage::Format { .. } | Damage::Kind { .. }, .. } => {
+            Self::Newer { .. }
+            | Self::Damaged { damage: Damage::Format { .. } | Damage::Kind { .. }, .. } => {
                 "use the newer version of this program that wrote it"
             }
-            Self::Damaged { .. } => "take the line from a copy; nothing was changed",
+            Self::Damaged { .. } => {
+                "take the line from a copy, or see what `repair --dry-run` can keep; nothing was changed"
+            }
+            Self::NoBeginning { .. } => {
+                "begin another journal like it with `new`, put its line in the place of the first, and try again"
+            }
             Self::Busy { .. } => "wait until it is done and try again",
             Self::NotConfirmed { .. } => "look with `show` before you enter it again",
-            Self::NotRecorded { .. } => "make room or mend the disk, then enter it again",
+            Self::NotRecorded { source, .. } => match source.kind() {
+                ErrorKind::NotFound => "make the folder first, or check its name",
+                ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {
+                    "see to it that you may write there, then enter it again"
+                }
+                _ => "make room or mend the disk, then enter it again",
+            },
             Self::Refused { .. } | Self::NothingToUndo { .. } | Self::Io { .. } => return None,
         })
     }

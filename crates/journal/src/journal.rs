@@ -1,18 +1,22 @@
 //! A journal on the disk.
 
+use std::mem::replace;
 use std::path::{Path, PathBuf};
 
 use crate::chain::{Chain, LONGEST_LINE};
 use crate::lock::Lock;
-use crate::reading::Reading;
+use crate::reading::{Extent, Reading};
+use crate::recent::settles;
+use crate::whole_file::put;
 use crate::{
-    Confirmed, Entry, Fault, JournalError, NewEntry, Record, Stamp, State, Torn, UndoEntry, What,
-    disk,
+    Confirmed, Disk, Entry, Existing, Fault, JournalError, NewEntry, Record, Stamp, State, Storage,
+    Torn, UndoEntry, What, journal_file,
 };
 
 /// A journal as it was when it was opened or last written to.
 #[derive(Debug)]
-pub struct Journal {
+pub struct Journal<S = Disk> {
+    storage: S,
     path: PathBuf,
     reading: Reading,
 }
@@ -23,7 +27,35 @@ impl Journal {
     /// # Errors
     /// [`JournalError::Refused`] for an impossible beginning, [`JournalError::Exists`] where a file stands already,
     /// and what the system refuses.
-    pub fn create(
+    pub fn create(path: &Path, beginning: NewEntry, stamp: &Stamp) -> Result<Self, JournalError> {
+        Self::create_on(Disk, path, beginning, stamp)
+    }
+
+    /// Reads the journal `path`; it is not changed, and a writer is neither waited for nor kept waiting.
+    ///
+    /// # Errors
+    /// [`JournalError::Damaged`] with the first damaged line, and what the system refuses.
+    pub fn open(path: &Path) -> Result<Self, JournalError> {
+        Self::open_on(Disk, path)
+    }
+
+    /// Opens the journal `path` to add to it. Of a long one only the first record and the last ones are read, as long as
+    /// that is enough, and [`state`](Self::state) then knows no more.
+    ///
+    /// # Errors
+    /// As [`open`](Self::open).
+    pub fn open_to_add(path: &Path) -> Result<Self, JournalError> {
+        Self::open_to_add_on(Disk, path)
+    }
+}
+
+impl<S: Storage> Journal<S> {
+    /// [`create`](Journal::create) on any storage.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn create_on(
+        storage: S,
         path: &Path,
         mut beginning: NewEntry,
         stamp: &Stamp,
@@ -34,16 +66,34 @@ impl Journal {
         beginning.setup().map_err(refused)?;
         beginning.policy().map_err(refused)?;
         let line = line(path, Chain::default(), stamp, &Entry::New(beginning))?;
-        disk::create(path, line.as_bytes())?;
-        Self::open(path)
+        let written = put(&storage, path, line.as_bytes(), Existing::Keep);
+        written.map_err(|error| error.of_journal(path))?;
+        Self::open_on(storage, path)
     }
 
-    /// Reads the journal `path`; it is not changed, and a writer is neither waited for nor kept waiting.
+    /// [`open`](Journal::open) on any storage.
     ///
     /// # Errors
-    /// [`JournalError::Damaged`] with the first damaged line, and what the system refuses.
-    pub fn open(path: &Path) -> Result<Self, JournalError> {
-        Ok(Self { path: path.to_owned(), reading: Reading::of(path)? })
+    /// As there.
+    pub fn open_on(storage: S, path: &Path) -> Result<Self, JournalError> {
+        Self::read(storage, path, Reading::whole)
+    }
+
+    /// [`open_to_add`](Journal::open_to_add) on any storage.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn open_to_add_on(storage: S, path: &Path) -> Result<Self, JournalError> {
+        Self::read(storage, path, Reading::recent)
+    }
+
+    fn read(
+        storage: S,
+        path: &Path,
+        read: impl Fn(&S, &Path) -> Result<Reading, JournalError>,
+    ) -> Result<Self, JournalError> {
+        let reading = read(&storage, path)?;
+        Ok(Self { storage, path: path.to_owned(), reading })
     }
 
     /// What the journal says.
@@ -74,48 +124,60 @@ impl Journal {
     /// [`JournalError::NothingToUndo`] if there is none, else as [`append`](Self::append).
     pub fn undo(&mut self, stamp: &Stamp) -> Result<Confirmed, JournalError> {
         let _lock = self.lock()?;
+        if self.state().last_number().is_none() {
+            self.know_all()?;
+        }
         let last = self.state().last_number();
         let seq = last.ok_or_else(|| JournalError::NothingToUndo { path: self.path.clone() })?;
         self.write(Entry::Undo(UndoEntry { seq }), stamp)
     }
 
     /// Keeps others from writing, and reads what they wrote since.
-    fn lock(&mut self) -> Result<Lock, JournalError> {
-        let lock = Lock::take(&self.path)?;
-        if !self.is_current()? {
-            self.reading = Reading::of(&self.path)?;
+    fn lock(&mut self) -> Result<Lock<S::File>, JournalError> {
+        let Self { storage, path, reading } = self;
+        let file = storage.resolve(path).map_err(JournalError::io("look at", path))?;
+        let lock = Lock::take(storage, &file)?;
+        if !reading.is_current(storage, path)? {
+            *reading = match reading.extent {
+                Extent::Whole => Reading::whole(storage, path)?,
+                Extent::Recent => Reading::recent(storage, path)?,
+            };
         }
         Ok(lock)
     }
 
-    /// Whether the file still ends as it was read: only its end is looked at, however long it is.
-    fn is_current(&self) -> Result<bool, JournalError> {
-        let Reading { state, length, last, torn } = &self.reading;
-        if disk::length(&self.path)? != length + torn {
-            return Ok(false);
+    /// Reads everything, where only the end was read.
+    fn know_all(&mut self) -> Result<(), JournalError> {
+        if self.reading.extent == Extent::Recent {
+            self.reading = Reading::whole(&self.storage, &self.path)?;
         }
-        let line = disk::bytes(&self.path, length - last, *last)?;
-        Ok(line.strip_suffix(b"\n").is_some_and(|line| state.chain().ends_with(line)))
+        Ok(())
     }
 
     fn write(&mut self, mut entry: Entry, stamp: &Stamp) -> Result<Confirmed, JournalError> {
-        let Self { path, reading } = self;
+        if !settles(self.state(), &entry) {
+            self.know_all()?;
+        }
+        let Self { storage, path, reading } = self;
         let refused = |faults| JournalError::Refused { faults };
         let effect = reading.state.accept(&mut entry, &stamp.time).map_err(refused)?;
         let chain = reading.state.chain();
         let line = line(path, chain, stamp, &entry)?;
         let torn_kept = match reading.torn {
             0 => None,
-            _ => Some(disk::set_aside(path, reading.length)?),
+            _ => Some(journal_file::set_aside(storage, path, reading.length)?),
         };
         reading.torn = 0;
-        disk::append(path, reading.length, line.as_bytes())?;
+        journal_file::append(storage, path, reading.length, line.as_bytes())
+            .map_err(|error| error.of_journal(path))?;
         reading.last = line.len() as u64;
         reading.length += reading.last;
         let chain = chain.after(line.trim_end().as_bytes());
         let taken_back = reading.state.apply(effect, chain);
+        let before = replace(&mut reading.time, stamp.time.clone());
+        let later = (before.seconds() > stamp.time.seconds()).then_some(before);
         let record = Record { seq: chain.seq, stamp: stamp.clone(), entry };
-        Ok(Confirmed { record, taken_back, torn_kept })
+        Ok(Confirmed { record, taken_back, later, torn_kept })
     }
 }
 

@@ -1,6 +1,9 @@
 //! The log of ends and changes: one JSON record a line, appended and synced, never rewritten.
 //!
-//! - [`Journal`] begins, opens and appends; it is the only thing here that touches files.
+//! - [`Journal`] begins, opens and appends. It touches files through a [`Storage`] only: the [`Disk`], or in tests
+//!   one that fails.
+//! - [`Checked`] is what a check of a journal proves, [`Repair`] mends a damaged one.
+//! - [`write_whole`] writes any other file, whole or not at all.
 //! - [`State`] is what a journal says with everything taken back left out: the model's
 //!   [`History`](quarterturn_tuning::History) and what the answers need beside it.
 //! - [`Entry`] and its kinds are what is written, in the words and units of the files. They are plain data:
@@ -10,8 +13,12 @@
 //! The format and the promise are in `docs/journal-format.md`. This crate has no clock and no chance of its own:
 //! the [`Stamp`] of each record comes from the caller.
 
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+
+mod beside;
 mod bow_entry;
 mod chain;
+mod checked;
 mod confirmed;
 mod damage;
 mod disk;
@@ -19,52 +26,73 @@ mod effect;
 mod end_entry;
 mod entry;
 mod error;
+mod existing;
 mod face_unit;
 mod fault;
+mod finding;
 mod journal;
+mod journal_file;
 mod json_piece;
 mod json_reason;
 mod limit;
+mod lines;
 mod lock;
+mod mending;
 mod names;
 mod new_entry;
 mod number;
 mod place;
 mod read_end;
 mod reading;
+mod recent;
 mod record;
 mod record_id;
+mod repair;
+mod sealed;
 mod shaft_entry;
 mod shape;
 mod shot_entry;
 mod stamp;
 mod state;
+mod storage;
 mod timestamp;
 mod torn;
 mod undo_entry;
+mod unreadable_entry;
 mod what;
+mod whole_file;
 mod word;
+mod write_error;
 
 pub use bow_entry::BowEntry;
+pub use checked::Checked;
 pub use confirmed::Confirmed;
 pub use damage::Damage;
+pub use disk::Disk;
 pub use end_entry::EndEntry;
 pub use entry::Entry;
 pub use error::JournalError;
+pub use existing::Existing;
 pub use face_unit::FaceUnit;
 pub use fault::Fault;
+pub use finding::Finding;
 pub use journal::Journal;
 pub use new_entry::{MOST_SHAFTS, NewEntry, NewShaft};
 pub use place::{Place, Step};
 pub use read_end::read_end;
 pub use record::Record;
 pub use record_id::RecordId;
+pub use repair::Repair;
 pub use shaft_entry::ShaftEntry;
 pub use shot_entry::ShotEntry;
 pub use stamp::Stamp;
 pub use state::State;
+pub use storage::{Storage, StoredFile};
 pub use timestamp::Timestamp;
 pub use torn::Torn;
 pub use undo_entry::UndoEntry;
+pub use unreadable_entry::UnreadableEntry;
 pub use what::What;
+pub use whole_file::write_whole;
 pub use word::Word;
+pub use write_error::WriteError;

@@ -14,6 +14,11 @@ impl RecordId {
     pub const fn from_bits(bits: u64) -> Self {
         Self(bits)
     }
+
+    /// The id that is `count` further on.
+    pub(crate) const fn after(self, count: u64) -> Self {
+        Self(self.0.wrapping_add(count))
+    }
 }
 
 impl fmt::Display for RecordId {

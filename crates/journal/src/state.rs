@@ -32,6 +32,11 @@ impl State {
         Ok(Self { beginning, unit, policy, history, roster, numbers, chain })
     }
 
+    /// The same, to go on with the record that follows `chain`: what was between is not known to it.
+    pub(crate) fn resumed(self, chain: Chain) -> Self {
+        Self { chain, ..self }
+    }
+
     /// The journal as the model reads it.
     pub fn history(&self) -> &History {
         &self.history
@@ -105,6 +110,7 @@ impl State {
             Entry::Undo(UndoEntry { seq }) if self.last_number() == Some(*seq) => {
                 Ok(Effect::TakesBack)
             }
+            Entry::Unreadable(_) => Ok(Effect::Nothing),
             Entry::Undo(UndoEntry { seq }) => Err(Fault::at("seq", What::NotLast { seq: *seq })),
         };
         effect.map_err(|fault| vec![fault])
@@ -124,7 +130,7 @@ impl State {
                 let what = follows(name, *change, roster).err();
                 what.map(|what| Fault::at("change", what)).into_iter().collect()
             }
-            Effect::Adds(_) | Effect::TakesBack => Vec::new(),
+            Effect::Adds(_) | Effect::Nothing | Effect::TakesBack => Vec::new(),
         };
         if faults.is_empty() { Ok(effect) } else { Err(faults) }
     }
@@ -141,6 +147,7 @@ impl State {
                 self.numbers.push(chain.seq);
                 None
             }
+            Effect::Nothing => None,
             Effect::TakesBack => {
                 self.roster.take();
                 self.numbers.pop();

@@ -16,10 +16,41 @@ use crate::What;
 pub struct Timestamp(String);
 
 impl Timestamp {
+    /// As it was written.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+
     /// The calendar date, `2027-03-02`, where the clock was read.
     pub fn date(&self) -> &str {
         self.0.split_once('T').map_or(&self.0, |(date, _)| date)
     }
+}
+
+impl Timestamp {
+    /// Seconds since the beginning of 1970 in UTC, without fractions: what tells a clock that was set back.
+    pub(crate) fn seconds(&self) -> i64 {
+        let number = |start: usize, length: usize| -> i64 {
+            self.0.get(start..start + length).and_then(|digits| digits.parse().ok()).unwrap_or(0)
+        };
+        let days = days_since_1970(number(0, 4), number(5, 2), number(8, 2));
+        let local_s = days * 86_400 + number(11, 2) * 3600 + number(14, 2) * 60 + number(17, 2);
+        let zone = self.0.len().saturating_sub("+00:00".len());
+        let east_s = number(zone + 1, 2) * 3600 + number(zone + 4, 2) * 60;
+        match self.0.as_bytes().get(zone) {
+            Some(b'+') => local_s - east_s,
+            Some(b'-') => local_s + east_s,
+            _ => local_s,
+        }
+    }
+}
+
+/// By the Gregorian calendar, whose 400 years have 146,097 days; years begin in March, so that a leap day is the last.
+fn days_since_1970(year: i64, month: i64, day: i64) -> i64 {
+    let (year, month) = if month > 2 { (year, month - 3) } else { (year - 1, month + 9) };
+    let leap_days = year.div_euclid(4) - year.div_euclid(100) + year.div_euclid(400);
+    // From the first of March of the year 0 to the beginning of 1970 there are 719,468 days.
+    year * 365 + leap_days + (153 * month + 2) / 5 + day - 1 - 719_468
 }
 
 /// Each place of a date and time: `d` for a digit, else itself.
@@ -124,5 +155,21 @@ mod tests {
     fn the_date_is_that_of_the_clock_on_the_wall() {
         let time: Timestamp = "2027-03-02T00:15:00+05:00".parse().unwrap();
         assert_eq!(time.date(), "2027-03-02");
+    }
+
+    #[test]
+    fn seconds_count_from_1970_in_utc() {
+        // By Python: datetime.fromisoformat(text).timestamp().
+        let cases = [
+            ("1970-01-01T00:00:00Z", 0),
+            ("2027-03-02T10:15:00+01:00", 1_803_978_900),
+            ("2028-02-29T23:59:59-05:30", 1_835_501_399),
+            ("1969-12-31T23:59:58.5Z", -2),
+            ("0001-01-01T00:00:00Z", -62_135_596_800),
+            ("2000-03-01T00:00:00Z", 951_868_800),
+        ];
+        for (text, seconds) in cases {
+            assert_eq!(text.parse::<Timestamp>().unwrap().seconds(), seconds, "{text}");
+        }
     }
 }

@@ -1,6 +1,7 @@
 //! What can be typed, and the help for it; nothing is settled here.
 
 mod bow;
+mod check;
 mod demo;
 mod end;
 mod new;
@@ -10,6 +11,7 @@ mod plot;
 mod positions_value;
 mod practice;
 mod rehearse;
+mod repair;
 mod report;
 mod shaft;
 mod show;
@@ -19,6 +21,7 @@ mod word_value;
 use clap::{Parser, Subcommand};
 
 pub use bow::BowArgs;
+pub use check::CheckArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use new::NewArgs;
@@ -27,6 +30,7 @@ pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
 pub use rehearse::RehearseArgs;
+pub use repair::RepairArgs;
 pub use report::ReportArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
@@ -85,6 +89,10 @@ pub enum Command {
     Shaft(ShaftArgs),
     /// Take back the last entry, of whatever kind
     Undo(UndoArgs),
+    /// Check that a journal is whole, and say what that proves
+    Check(CheckArgs),
+    /// Mend a damaged journal; the damaged one is kept
+    Repair(RepairArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
     /// Practise the job on an invented dozen, an end at a time

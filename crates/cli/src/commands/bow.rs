@@ -12,14 +12,14 @@ use crate::{json, screens};
 /// Records what was done to the bow.
 pub fn run(args: &BowArgs) -> Result<Answer, Failure> {
     let entry = entry(args)?;
-    let mut opened = Opened::at(&args.journal)?;
+    let mut opened = Opened::to_add(&args.journal)?;
     let confirmed = opened.append(Entry::Bow(entry))?;
     let text = match &args.leave {
         _ if args.json => json::recorded(&confirmed)?,
         Some(_) => screens::recorded_leave(&opened),
         None => screens::recorded_bow(&opened, args.part),
     };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }
 
 fn entry(args: &BowArgs) -> Result<BowEntry, Failure> {

@@ -1,11 +1,13 @@
 //! `demo`: a whole tuning with an invented dozen.
 
+use quarterturn_journal::Existing;
+
 use super::plot;
 use crate::answer::Answer;
 use crate::args::DemoArgs;
 use crate::demo::{JOURNAL, SEED, Transcript, WORLD, play};
 use crate::failure::Failure;
-use crate::output::{self, Existing};
+use crate::output;
 use crate::plot::Backdrop;
 use crate::wording::{command, paragraph};
 

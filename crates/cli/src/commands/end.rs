@@ -12,7 +12,7 @@ use crate::{clock, input, json, screens, shorthand};
 
 /// Records an end.
 pub fn run(args: &EndArgs) -> Result<Answer, Failure> {
-    let mut opened = Opened::at(&args.journal)?;
+    let mut opened = Opened::to_add(&args.journal)?;
     match (&args.line, &args.file) {
         (_, Some(file)) => from_json(&mut opened, &input::read(file)?),
         (line, None) => from_line(&mut opened, line.as_deref().unwrap_or_default()),
@@ -28,7 +28,7 @@ fn from_json(opened: &mut Opened, input: &input::Input) -> Result<Answer, Failur
     let unread = entry.unread();
     let confirmed = record(opened, entry, refused)?;
     let answer = Answer::new(json::recorded(&confirmed)?);
-    Ok(answer.noticing(unread.iter().map(not_read)).noticing(screens::torn_kept(&confirmed)))
+    Ok(answer.noticing(unread.iter().map(not_read)).noticing(screens::what_else(&confirmed)))
 }
 
 fn from_line(opened: &mut Opened, line: &str) -> Result<Answer, Failure> {
@@ -40,7 +40,7 @@ fn from_line(opened: &mut Opened, line: &str) -> Result<Answer, Failure> {
         end_not_recorded(faults, Marked::typed(line), |fault| typed.span(&fault.place))
     })?;
     let answer = Answer::new(screens::recorded_end(opened));
-    Ok(answer.noticing(screens::torn_kept(&confirmed)))
+    Ok(answer.noticing(screens::what_else(&confirmed)))
 }
 
 /// Appends an end; what the journal finds wrong with it is told by `refused`.

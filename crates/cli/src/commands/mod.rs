@@ -1,6 +1,7 @@
 //! The commands, one a file: each loads, asks for advice and shows.
 
 mod bow;
+mod check;
 mod demo;
 mod end;
 mod new;
@@ -9,6 +10,7 @@ mod paper;
 mod plot;
 mod practice;
 mod rehearse;
+mod repair;
 mod report;
 mod shaft;
 mod show;
@@ -31,6 +33,8 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
         Command::Undo(args) => undo::run(&args),
+        Command::Check(args) => check::run(&args),
+        Command::Repair(args) => repair::run(&args),
         Command::Demo(args) => demo::run(&args),
         Command::Practice(args) => practice::run(&args),
         Command::Rehearse(args) => rehearse::run(&args),

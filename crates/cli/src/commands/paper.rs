@@ -3,14 +3,14 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_journal::FaceUnit;
+use quarterturn_journal::{Existing, FaceUnit};
 use quarterturn_tuning::{Advice, ShaftReport, Step, Verdict};
 
 use crate::answer::Answer;
 use crate::args::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::{Opened, unit};
-use crate::output::{self, Existing};
+use crate::output;
 use crate::paper::{
     self, Card, Correction, CorrectionFault, Grid, Label, Page, PaperSize, Sheet, Turn,
 };

@@ -3,12 +3,13 @@
 use std::path::PathBuf;
 
 use quarterturn_geometry::Millimetres;
+use quarterturn_journal::Existing;
 
 use crate::answer::Answer;
 use crate::args::{Face, PlotArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
-use crate::output::{self, Existing};
+use crate::output;
 use crate::plot::{Backdrop, FaceSize, StyledBy, TargetPlot};
 use crate::wording::all;
 use crate::{input, plot, quantity};

@@ -1,11 +1,13 @@
 //! `report`: the whole dozen on one page.
 
+use quarterturn_journal::Existing;
+
 use crate::answer::Answer;
 use crate::args::ReportArgs;
 use crate::failure::Failure;
 use crate::input;
 use crate::opened::Opened;
-use crate::output::{self, Existing};
+use crate::output;
 use crate::report_page::report;
 
 /// Writes the report; the journal is only read.

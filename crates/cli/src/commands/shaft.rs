@@ -11,7 +11,7 @@ use crate::{json, screens};
 /// Records what became of a shaft or a reference.
 pub fn run(args: &ShaftArgs) -> Result<Answer, Failure> {
     let change = args.state.change();
-    let mut opened = Opened::at(&args.journal)?;
+    let mut opened = Opened::to_add(&args.journal)?;
     let entry =
         ShaftEntry { shaft: args.name.clone(), change: change.word().to_owned(), note: None };
     let confirmed = opened.append(Entry::Shaft(entry))?;
@@ -20,5 +20,5 @@ pub fn run(args: &ShaftArgs) -> Result<Answer, Failure> {
     } else {
         screens::recorded_shaft(&opened, &args.name, change)
     };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }

@@ -3,13 +3,16 @@
 mod aim_answer;
 mod archer_answer;
 mod bow_answer;
+mod checked;
 mod doubt_answer;
+mod finding_answer;
 mod hint_answer;
 mod matrix;
 mod next;
 mod planned;
 mod recorded;
 mod rehearsed;
+mod repaired;
 mod response_answer;
 mod shaft_answer;
 mod show;
@@ -20,9 +23,11 @@ use serde_json::Value;
 
 use crate::failure::{Failure, Kind};
 
+pub use checked::{damaged, whole};
 pub use next::next;
 pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
+pub use repaired::repaired;
 pub use show::show;
 
 /// An answer made of what was entered, as one line of JSON.

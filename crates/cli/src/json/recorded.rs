@@ -60,6 +60,7 @@ impl Recorded {
                 Entry::Bow(_) => "quarterturn.bow/1",
                 Entry::Shaft(_) => "quarterturn.shaft/1",
                 Entry::Undo(_) => "quarterturn.undo/1",
+                Entry::Unreadable(_) => "quarterturn.repair/1",
             },
             record,
             record_id: stamp.id.to_string(),

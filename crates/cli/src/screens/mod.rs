@@ -1,6 +1,7 @@
 //! What each command puts on a person's screen: at most 80 columns, the next step last.
 
 mod begun;
+mod checked;
 mod next;
 mod recorded;
 mod recorded_end;
@@ -8,8 +9,9 @@ mod rehearsed;
 mod show;
 
 pub use begun::begun;
+pub use checked::{damaged, repaired, whole};
 pub use next::next;
-pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, torn_kept, undone};
+pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, undone, what_else};
 pub use recorded_end::recorded_end;
 pub use rehearsed::rehearsed;
 pub use show::{archer, bow, columns, heading, miss_and_error, show, why};

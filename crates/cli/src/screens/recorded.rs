@@ -1,6 +1,8 @@
 //! The echoes of what was recorded beside ends.
 
-use quarterturn_journal::{Confirmed, Word};
+use std::path::PathBuf;
+
+use quarterturn_journal::{Confirmed, Timestamp, Word};
 use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
 use crate::opened::Opened;
@@ -45,10 +47,18 @@ pub fn undone(opened: &Opened, confirmed: &Confirmed) -> String {
     followed(opened, &format!("Taken back: {what}; the journal keeps both"))
 }
 
-/// Where the torn end of a journal was moved, if it had one.
-pub fn torn_kept(confirmed: &Confirmed) -> Option<String> {
-    let kept = confirmed.torn_kept.as_ref()?;
-    Some(format!("the journal had a torn end: it was moved to {}", kept.display()))
+/// What happened beside a record: a torn end was moved, or a clock was set back.
+pub fn what_else(confirmed: &Confirmed) -> impl Iterator<Item = String> {
+    let moved =
+        |kept: &PathBuf| format!("the journal had a torn end: it was moved to {}", kept.display());
+    let later = |later: &Timestamp| {
+        let now = &confirmed.record.stamp.time;
+        format!(
+            "the clock says {now}, and the entry before was made at {later}: order is kept all the same"
+        )
+    };
+    let torn = confirmed.torn_kept.as_ref().map(moved);
+    torn.into_iter().chain(confirmed.later.as_ref().map(later))
 }
 
 fn followed(opened: &Opened, what: &str) -> String {

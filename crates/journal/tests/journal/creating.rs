@@ -50,7 +50,9 @@ fn a_folder_that_does_not_exist_is_named() {
     let scene = Scene::empty();
     let path = scene.folder.path().join("nowhere").join("dozen.jsonl");
     let error = Journal::create(&path, beginning(), &stamp(1)).err().unwrap();
-    assert!(error.to_string().starts_with(&format!("could not create {}: ", path.display())));
+    let what = format!("nothing was recorded: could not write to {}: ", path.display());
+    assert!(error.to_string().starts_with(&what), "{error}");
+    assert_eq!(error.way_on(), Some("make the folder first, or check its name"));
 }
 
 #[test]

@@ -12,8 +12,12 @@ use quarterturn_tuning::{
 use crate::scene::Scene;
 
 fn state() -> State {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/journal/format-1.jsonl");
-    let journal = Journal::open(Path::new(path)).unwrap();
+    state_of("format-1.jsonl")
+}
+
+fn state_of(name: &str) -> State {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/journal");
+    let journal = Journal::open(&Path::new(folder).join(name)).unwrap();
     assert_eq!(journal.torn(), None);
     journal.state().clone()
 }
@@ -124,6 +128,17 @@ fn what_happened_since() {
     assert_eq!(state.records(), 12);
     // By zlib of Python, of the last line without its line feed.
     assert_eq!(format!("{:08x}", state.seed()), "ad9aad16");
+}
+
+/// One record is lost, which was the first move of the bow; all others say what they said.
+#[test]
+fn a_mended_journal() {
+    let (whole, mended) = (state(), state_of("format-1-mended.jsonl"));
+    let mut events = whole.history().events.clone();
+    events.remove(1);
+    assert_eq!(mended.history().events, events);
+    assert_eq!(mended.history().setup, whole.history().setup);
+    assert_eq!(mended.records(), 12);
 }
 
 #[test]

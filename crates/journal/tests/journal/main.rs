@@ -2,13 +2,21 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "in a test that is the message")]
 
 mod accepting;
+mod checking;
+mod clocks;
 mod creating;
 mod damage;
 mod format_1;
+mod long_journals;
 mod messages;
+mod power_cuts;
 mod reading_an_end;
+mod repairing;
 mod round_trip;
 mod scene;
+mod simulated;
+mod surgery;
 mod torn_end;
 mod undoing;
+mod whole_files;
 mod writers;

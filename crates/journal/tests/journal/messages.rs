@@ -1,6 +1,8 @@
 //! Every fault has a way on where there is one.
 
-use quarterturn_journal::{Entry, Journal, JournalError, ShotEntry, read_end};
+use std::io::ErrorKind;
+
+use quarterturn_journal::{Damage, Entry, Finding, Journal, JournalError, ShotEntry, read_end};
 
 use crate::scene::{Scene, end_of, shot};
 
@@ -58,5 +60,63 @@ fn errors_name_the_file_and_the_line() {
             scene.path.display()
         )
     );
-    assert_eq!(damaged.way_on(), Some("take the line from a copy; nothing was changed"));
+    assert_eq!(
+        damaged.way_on(),
+        Some(
+            "take the line from a copy, or see what `repair --dry-run` can keep; nothing was changed"
+        )
+    );
+}
+
+#[test]
+fn findings_name_the_line_and_what_is_wrong_with_it() {
+    let number = |found, expected| Damage::Number { found, expected };
+    let cases = [
+        (number(3, 2).to_string(), "record 3 stands where record 2 belongs: a line is missing"),
+        (
+            number(2, 3).to_string(),
+            "record 2 stands where record 3 belongs: a line stands twice or was moved",
+        ),
+        (
+            Finding::Damaged { line: 4, damage: Damage::NoRecord }.to_string(),
+            "line 4: this is not a record with its checksum at the end",
+        ),
+        (Finding::Missing { from: 4, to: 4 }.to_string(), "record 4 has no line"),
+        (Finding::Missing { from: 4, to: 6 }.to_string(), "records 4 to 6 have no line"),
+        (
+            Finding::LeftOver { line: 4, record: 3 }.to_string(),
+            "line 4: record 3 stands elsewhere already, or is not of this journal",
+        ),
+        (
+            Finding::Moved { line: 4, record: 5 }.to_string(),
+            "line 4: record 5 stands before the one that it follows",
+        ),
+        (
+            Finding::Unlinked { line: 4, record: 4 }.to_string(),
+            "line 4: record 4 was not written after the one before it: one of the two was exchanged",
+        ),
+    ];
+    for (said, expected) in cases {
+        assert_eq!(said, expected);
+    }
+}
+
+#[test]
+fn what_could_not_be_written_has_a_way_on() {
+    let path = Scene::empty().path;
+    let failed =
+        |kind: ErrorKind| JournalError::NotRecorded { path: path.clone(), source: kind.into() };
+    let cases = [
+        (ErrorKind::NotFound, "make the folder first, or check its name"),
+        (ErrorKind::PermissionDenied, "see to it that you may write there, then enter it again"),
+        (ErrorKind::ReadOnlyFilesystem, "see to it that you may write there, then enter it again"),
+        (ErrorKind::StorageFull, "make room or mend the disk, then enter it again"),
+    ];
+    for (kind, expected) in cases {
+        assert_eq!(failed(kind).way_on(), Some(expected));
+        assert!(failed(kind).to_string().starts_with("nothing was recorded: could not write to "));
+    }
+    let uncertain = JournalError::NotConfirmed { path, source: ErrorKind::StorageFull.into() };
+    assert!(uncertain.to_string().starts_with("it is not certain that this was recorded: "));
+    assert_eq!(uncertain.way_on(), Some("look with `show` before you enter it again"));
 }

@@ -1,12 +1,15 @@
 //! What is entered comes back bit for bit.
 
+use std::path::Path;
+
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
-use quarterturn_journal::{EndEntry, Entry, ShotEntry, read_end};
+use quarterturn_journal::{EndEntry, Entry, Journal, ShotEntry, read_end};
 use quarterturn_tuning::Event;
 
-use crate::scene::{Scene, stamp};
+use crate::scene::{beginning, stamp};
+use crate::simulated::SimulatedDisk;
 
 /// Any number of the kind that hands and programs write, up to `most` either way.
 fn number(most: f64) -> impl Strategy<Value = f64> {
@@ -68,12 +71,12 @@ fn bits(shot: &ShotEntry) -> Vec<Option<u64>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(ProptestConfig::with_cases(1000))]
 
     #[test]
     fn an_end_comes_back_as_it_was_entered(entered in end()) {
-        let scene = Scene::begun();
-        let mut journal = scene.open();
+        let (disk, path) = (SimulatedDisk::new(0), Path::new("dozen.jsonl"));
+        let mut journal = Journal::create_on(disk.clone(), path, beginning(), &stamp(1)).unwrap();
         let Entry::End(written) = journal.append(Entry::End(entered.clone()), &stamp(2)).unwrap().record.entry
         else { panic!("an end was appended") };
         for (entered, written) in entered.shots.iter().zip(&written.shots) {
@@ -82,9 +85,11 @@ proptest! {
         prop_assert_eq!(&entered.note, &written.note);
 
         // Read again from the disk it means the same, and its data read as an end is the same end.
-        let again = scene.open();
+        let again = Journal::open_on(disk.clone(), path).unwrap();
         prop_assert_eq!(again.state().history(), journal.state().history());
-        let line: serde_json::Value = serde_json::from_str(&scene.lines()[1]).unwrap();
+        let bytes = disk.bytes(path).unwrap();
+        let line = bytes.split(|byte| *byte == b'\n').nth(1).unwrap();
+        let line: serde_json::Value = serde_json::from_slice(line).unwrap();
         let data = serde_json::to_string(&line["data"]).unwrap();
         prop_assert_eq!(read_end(&data).unwrap(), written);
         let Some(Event::End(end)) = journal.state().last() else { panic!("an end stands") };
@@ -102,6 +107,8 @@ proptest! {
 
     #[test]
     fn no_bytes_make_the_journal_fail(bytes in vec(any::<u8>(), 0..200)) {
-        prop_assert!(quarterturn_journal::Journal::open(&Scene::of(&bytes).path).is_err());
+        let (disk, path) = (SimulatedDisk::new(0), Path::new("dozen.jsonl"));
+        disk.put(path, &bytes);
+        prop_assert!(Journal::open_on(disk, path).is_err());
     }
 }

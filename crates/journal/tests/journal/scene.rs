@@ -102,3 +102,39 @@ pub fn end_of(shafts: &[&str]) -> EndEntry {
 pub fn shaft(name: &str, change: &str) -> Entry {
     Entry::Shaft(ShaftEntry { shaft: name.to_owned(), change: change.to_owned(), note: None })
 }
+
+/// How often a test is played: so often in every run, and as often as the environment variable asks for.
+pub fn times(asked: &str, usual: usize) -> usize {
+    std::env::var(asked).ok().and_then(|text| text.parse().ok()).unwrap_or(usual)
+}
+
+/// The lines of a journal of `records` records, ends of four shots all but the first, made without the program.
+pub fn long(records: u64) -> Vec<String> {
+    let mut lines = vec![Scene::begun().lines().remove(0)];
+    for seq in 2..=records {
+        let prev = crc32fast::hash(lines[lines.len() - 1].as_bytes());
+        let at = "2027-03-02T10:15:00+01:00";
+        let shot = |name: &str, x_mm: u64| {
+            format!(
+                r#"{{"shaft":"{name}","index_deg":30.0,"x_mm":{x_mm}.5,"y_mm":-8.25,"lean_x_deg":0.5,"lean_y_deg":1.0}}"#
+            )
+        };
+        let shots = [shot("R", 0), shot("1", seq % 50), shot("2", seq % 40), shot("3", seq % 30)];
+        let body = format!(
+            r#"{{"v":1,"seq":{seq},"id":"{seq:016x}","t":"{at}","kind":"end","data":{{"shots":[{}],"at":"{at}","evening":"2027-03-02"}},"prev":"{prev:08x}""#,
+            shots.join(",")
+        );
+        lines.push(sealed(&body));
+    }
+    lines
+}
+
+/// A record without its closing brace, with its checksum.
+pub fn sealed(body: &str) -> String {
+    format!("{body},\"crc\":\"{:08x}\"}}", crc32fast::hash(body.as_bytes()))
+}
+
+/// Lines as a file has them.
+pub fn text(lines: &[impl AsRef<str>]) -> Vec<u8> {
+    lines.iter().flat_map(|line| [line.as_ref().as_bytes(), b"\n"].concat()).collect()
+}

@@ -4,7 +4,7 @@ use std::fs::{self, File};
 
 use quarterturn_journal::{Entry, Journal, JournalError};
 
-use crate::scene::{Scene, end_of};
+use crate::scene::{Scene, end_of, long, text};
 
 /// Where the records of a journal end, in bytes.
 fn ends(bytes: &[u8]) -> Vec<usize> {
@@ -88,4 +88,45 @@ fn a_refused_entry_leaves_a_torn_end_alone() {
     scene.append(Entry::End(end_of(&["9"]))).unwrap_err();
     assert_eq!(scene.bytes(), before);
     assert!(!scene.beside("torn-1").exists());
+}
+
+/// A disk that wrote the last sector of a line and not those before it leaves zeros and a line feed.
+#[test]
+fn half_a_last_line_is_torn_even_where_its_line_feed_was_written() {
+    let lines = long(3);
+    let whole = text(&lines[..2]);
+    let last = lines[2].as_bytes();
+    let mut zeros = last.to_vec();
+    zeros[..300].fill(0);
+    for half in [&last[..100], &last[..last.len() - 1], &zeros] {
+        let scene = Scene::of(&[&whole[..], half, b"\n"].concat());
+        assert_eq!(scene.open().torn().unwrap().bytes, half.len() as u64 + 1);
+        let confirmed = scene.append(Entry::End(end_of(&["R"]))).unwrap();
+        assert_eq!(confirmed.record.seq, 3);
+        let kept = fs::read(confirmed.torn_kept.unwrap()).unwrap();
+        assert_eq!(kept, [half, b"\n"].concat());
+        assert!(scene.bytes().starts_with(&whole));
+        assert_eq!(scene.open().torn(), None);
+    }
+}
+
+/// It was confirmed: that it is no longer what it was must not pass as a cut.
+#[test]
+fn a_last_line_that_was_changed_is_damaged_and_not_torn() {
+    let lines = long(3);
+    let changed = [&lines[..2], &[lines[2].replace("3.5", "4.5")]].concat();
+    let cases =
+        [text(&changed), [&text(&lines[..2])[..], &lines[2].as_bytes()[20..], b"\n"].concat()];
+    for bytes in cases {
+        let error = Journal::open(&Scene::of(&bytes).path).err().unwrap();
+        assert!(matches!(error, JournalError::Damaged { line: 3, .. }), "{error}");
+    }
+}
+
+#[test]
+fn half_a_line_before_others_is_damage() {
+    let mut lines = long(4);
+    lines[2].truncate(100);
+    let error = Journal::open(&Scene::of(&text(&lines)).path).err().unwrap();
+    assert!(matches!(error, JournalError::Damaged { line: 3, .. }), "{error}");
 }

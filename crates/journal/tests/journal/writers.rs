@@ -90,3 +90,16 @@ fn a_reader_makes_no_files() {
     scene.open();
     assert_eq!(fs::read_dir(scene.folder.path()).unwrap().count(), 1);
 }
+
+/// Two names that lead to one journal share its lock.
+#[cfg(unix)]
+#[test]
+fn a_journal_behind_a_link_is_locked_where_it_stands() {
+    let scene = Scene::begun();
+    let link = scene.folder.path().join("link.jsonl");
+    std::os::unix::fs::symlink(&scene.path, &link).unwrap();
+    let mut journal = quarterturn_journal::Journal::open(&link).unwrap();
+    journal.append(Entry::End(end_of(&["R"])), &stamp(2)).unwrap();
+    assert!(scene.beside("lock").exists() && scene.folder.path().read_dir().unwrap().count() == 3);
+    assert_eq!(scene.open().state().records(), 2);
+}
