@@ -6,7 +6,7 @@ use quarterturn_journal::{Fault, JournalError, What};
 use quarterturn_tuning::ShaftName;
 
 use crate::failure::{Failure, Kind, Marked};
-use crate::suggestion;
+use quarterturn_entry::closest;
 
 /// What is said above an end in which something is wrong.
 pub const END_NOT_RECORDED: &str = "the end was not recorded";
@@ -50,10 +50,8 @@ pub fn hints(faults: &[Fault]) -> Vec<String> {
 
 fn meant(what: &What) -> Option<String> {
     let meant = match what {
-        What::UnknownShaft { name, known } => {
-            suggestion::closest(name, known.iter().map(ShaftName::as_str))
-        }
-        What::UnknownWord { word, known } => suggestion::closest(word, known.iter().copied()),
+        What::UnknownShaft { name, known } => closest(name, known.iter().map(ShaftName::as_str)),
+        What::UnknownWord { word, known } => closest(word, known.iter().copied()),
         _ => None,
     };
     meant.map(|meant| format!("did you mean \"{meant}\"?"))

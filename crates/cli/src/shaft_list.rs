@@ -7,9 +7,9 @@ use quarterturn_journal::MOST_SHAFTS;
 use quarterturn_tuning::{ShaftName, ShaftNameError};
 use thiserror::Error;
 
-use crate::located::{Advising, Located};
-use crate::quantity::{QuantityFault, angle_deg};
-use crate::suggestion;
+use quarterturn_entry::closest;
+use quarterturn_entry::quantity::{QuantityFault, angle_deg};
+use quarterturn_entry::{Advising, Located};
 
 /// A name and where it was typed; the names of a range share their place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -101,7 +101,7 @@ fn mark(
     let known = shafts.iter().find(|shaft| shaft.name.as_str() == name.trim());
     let Some(Listed { name, .. }) = known else {
         let names = shafts.iter().map(|shaft| shaft.name.as_str());
-        let meant = suggestion::closest(name.trim(), names).map(str::to_owned);
+        let meant = closest(name.trim(), names).map(str::to_owned);
         return Err(Located::new(ListFault::Unknown { meant }, span));
     };
     let deg = angle_deg(angle).map_err(|fault| fault.shifted(angle_at).widened())?;

@@ -115,7 +115,11 @@ fn entry(kind: &str, data: &RawValue) -> Result<Entry, Damage> {
         "end" => Entry::End(parsed(data)?),
         "bow" => Entry::Bow(parsed(data)?),
         "shaft" => Entry::Shaft(parsed(data)?),
+        "add" => Entry::Add(parsed(data)?),
+        "fix" => Entry::Fix(parsed(data)?),
+        "note" => Entry::Note(parsed(data)?),
         "undo" => Entry::Undo(parsed(data)?),
+        "redo" => Entry::Redo(parsed(data)?),
         _ => return Err(Damage::Kind { found: kind.to_owned() }),
     })
 }

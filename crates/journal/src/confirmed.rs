@@ -2,17 +2,15 @@
 
 use std::path::PathBuf;
 
-use quarterturn_tuning::Event;
-
-use crate::Record;
+use crate::{Deed, Record};
 
 /// A record that survives a power cut, and what happened beside it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Confirmed {
     /// The record, with everything written out.
     pub record: Record,
-    /// The event that was taken back, if it was an undo.
-    pub taken_back: Option<Event>,
+    /// What was taken back by an undo, or brought back by a redo.
+    pub recalled: Option<Deed>,
     /// The file into which a torn end was moved first, if there was one.
     pub torn_kept: Option<PathBuf>,
 }

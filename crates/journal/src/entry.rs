@@ -2,7 +2,9 @@
 
 use serde::Serialize;
 
-use crate::{BowEntry, EndEntry, NewEntry, ShaftEntry, UndoEntry};
+use crate::{
+    AddEntry, BowEntry, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry, ShaftEntry, UndoEntry,
+};
 
 /// One entry, as it is written: its JSON is the `data` of its record.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -16,8 +18,16 @@ pub enum Entry {
     Bow(BowEntry),
     /// A shaft or a reference changed its state.
     Shaft(ShaftEntry),
+    /// A shaft or a reference joined.
+    Add(AddEntry),
+    /// An earlier end was put right.
+    Fix(FixEntry),
+    /// Something worth remembering.
+    Note(NoteEntry),
     /// An earlier entry was taken back.
     Undo(UndoEntry),
+    /// What was taken back stands again.
+    Redo(RedoEntry),
 }
 
 impl Entry {
@@ -28,7 +38,11 @@ impl Entry {
             Self::End(_) => "end",
             Self::Bow(_) => "bow",
             Self::Shaft(_) => "shaft",
+            Self::Add(_) => "add",
+            Self::Fix(_) => "fix",
+            Self::Note(_) => "note",
             Self::Undo(_) => "undo",
+            Self::Redo(_) => "redo",
         }
     }
 }

@@ -51,6 +51,12 @@ pub enum JournalError {
         /// The journal.
         path: PathBuf,
     },
+    /// No entry was taken back that could be brought back.
+    #[error("there is nothing to bring back in {}", path.display())]
+    NothingToRedo {
+        /// The journal.
+        path: PathBuf,
+    },
     /// Another program is writing.
     #[error("{} is in use by another program{}", path.display(), named(*holder))]
     Busy {
@@ -108,6 +114,9 @@ impl JournalError {
             Self::Busy { .. } => "wait until it is done and try again",
             Self::NotConfirmed { .. } => "look with `show` before you enter it again",
             Self::NotRecorded { .. } => "make room or mend the disk, then enter it again",
+            Self::NothingToRedo { .. } => {
+                "only what `undo` took back last, with nothing entered since, can be brought back"
+            }
             Self::Refused { .. } | Self::NothingToUndo { .. } | Self::Io { .. } => return None,
         })
     }

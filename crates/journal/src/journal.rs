@@ -5,9 +5,10 @@ use std::path::{Path, PathBuf};
 use crate::chain::{Chain, LONGEST_LINE};
 use crate::lock::Lock;
 use crate::reading::Reading;
+use crate::records::records;
 use crate::{
-    Confirmed, Entry, Fault, JournalError, NewEntry, Record, Stamp, State, Torn, UndoEntry, What,
-    disk,
+    Confirmed, Entry, Fault, JournalError, NewEntry, Record, RedoEntry, Stamp, State, Torn,
+    UndoEntry, What, disk,
 };
 
 /// A journal as it was when it was opened or last written to.
@@ -79,6 +80,25 @@ impl Journal {
         self.write(Entry::Undo(UndoEntry { seq }), stamp)
     }
 
+    /// Brings back the entry that was taken back last, as long as nothing else was entered since.
+    ///
+    /// # Errors
+    /// [`JournalError::NothingToRedo`] if there is none, else as [`append`](Self::append).
+    pub fn redo(&mut self, stamp: &Stamp) -> Result<Confirmed, JournalError> {
+        let _lock = self.lock()?;
+        let last = self.state().last_taken();
+        let seq = last.ok_or_else(|| JournalError::NothingToRedo { path: self.path.clone() })?;
+        self.write(Entry::Redo(RedoEntry { seq }), stamp)
+    }
+
+    /// Every record of the journal, those taken back included, read again from the disk.
+    ///
+    /// # Errors
+    /// As [`open`](Self::open).
+    pub fn records(&self) -> Result<Vec<Record>, JournalError> {
+        records(&self.path)
+    }
+
     /// Keeps others from writing, and reads what they wrote since.
     fn lock(&mut self) -> Result<Lock, JournalError> {
         let lock = Lock::take(&self.path)?;
@@ -113,9 +133,9 @@ impl Journal {
         reading.last = line.len() as u64;
         reading.length += reading.last;
         let chain = chain.after(line.trim_end().as_bytes());
-        let taken_back = reading.state.apply(effect, chain);
+        let recalled = reading.state.apply(effect, chain);
         let record = Record { seq: chain.seq, stamp: stamp.clone(), entry };
-        Ok(Confirmed { record, taken_back, torn_kept })
+        Ok(Confirmed { record, recalled, torn_kept })
     }
 }
 

@@ -161,6 +161,34 @@ pub enum What {
         /// The record that was to be taken back.
         seq: u64,
     },
+    /// A redo of something else than what was taken back last.
+    #[error("record {seq} is not what was taken back last")]
+    NotTaken {
+        /// The record that was to be brought back.
+        seq: u64,
+    },
+    /// A correction of something that is no end, or was taken back.
+    #[error("record {seq} is not an end that stands")]
+    NoEnd {
+        /// The record that was to be corrected.
+        seq: u64,
+    },
+    /// A shaft that the journal has already.
+    #[error("the journal has {name} already")]
+    Known {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A member in a unit, or by a name, that is not read, where one that is read is missing.
+    #[error("\"{found}\" is not read here: \"{expected}\" is expected, {unit}")]
+    OtherUnit {
+        /// The member that stands there.
+        found: String,
+        /// The member that is read.
+        expected: &'static str,
+        /// The unit it is in, in words.
+        unit: &'static str,
+    },
     /// A second beginning.
     #[error("this journal is begun already")]
     Begun,
@@ -198,6 +226,10 @@ impl What {
             Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",
             Self::TooManyShafts { .. } => "begin a journal for each set of arrows",
             Self::TooLong { .. } => "shorten the notes",
+            Self::Known { .. } => "choose another name, or record the old one as repaired",
+            Self::OtherUnit { expected, .. } => {
+                return Some(format!("convert it and name it {expected}"));
+            }
             _ => return None,
         };
         Some(fixed.to_owned())

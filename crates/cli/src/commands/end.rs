@@ -5,10 +5,11 @@ use quarterturn_journal::{Confirmed, EndEntry, Entry, Fault, JournalError, Place
 use crate::answer::Answer;
 use crate::args::EndArgs;
 use crate::failure::{Failure, Kind, Marked};
-use crate::located::Advising;
 use crate::opened::Opened;
 use crate::refusal::{END_NOT_RECORDED, end_not_recorded};
-use crate::{clock, input, json, screens, shorthand};
+use crate::{clock, input, json, screens};
+use quarterturn_entry::Advising;
+use quarterturn_entry::shorthand;
 
 /// Records an end.
 pub fn run(args: &EndArgs) -> Result<Answer, Failure> {

@@ -11,7 +11,8 @@ use crate::failure::{Failure, Kind, Marked};
 use crate::opened::{Opened, unit};
 use crate::refusal::hints;
 use crate::shaft_list::{self, Listed, ListedMark};
-use crate::{clock, json, quantity, screens};
+use crate::{clock, json, screens};
+use quarterturn_entry::quantity;
 
 /// The mass of a fletched arrow where none is given, grains: common practice for a compound bow.
 const USUAL_ARROW_GR: f64 = 400.0;

@@ -2,8 +2,8 @@
 
 use quarterturn_geometry::{Millimetres, Offset};
 
-use super::list;
-use crate::quantity::Unit;
+use quarterturn_entry as list;
+use quarterturn_entry::quantity::Unit;
 
 /// Says lengths in one unit.
 #[derive(Clone, Copy, Debug)]

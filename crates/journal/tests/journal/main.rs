@@ -4,6 +4,7 @@
 mod accepting;
 mod creating;
 mod damage;
+mod fixing;
 mod format_1;
 mod messages;
 mod reading_an_end;

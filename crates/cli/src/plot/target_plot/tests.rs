@@ -15,8 +15,8 @@ use crate::plot::labels::Label;
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::text_width::{BOLD, width_mm};
-use crate::quantity::Unit;
 use crate::wording::Ruler;
+use quarterturn_entry::quantity::Unit;
 
 const MM: Ruler = Ruler::new(Unit::MILLIMETRE);
 const LIGHTER: Option<MissingMass> =

@@ -18,7 +18,7 @@ pub struct TypedEnd {
 
 /// The bytes of a line that gave a shot.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Places {
+pub(super) struct Places {
     /// Those of its name.
     pub name: Range<usize>,
     /// Those of the word behind each member that was given.
@@ -35,6 +35,21 @@ impl TypedEnd {
         self.places.push(group.places);
     }
 
+    /// A protruding length that was said of one arrow holds for every other that was read by tape.
+    pub(super) fn share_protruding_length(&mut self) {
+        let said = self.entry.shots.iter().find_map(|shot| shot.protruding_mm);
+        if self.entry.shots.iter().all(|shot| shot.tail_x_mm.is_none()) {
+            return;
+        }
+        for shot in &mut self.entry.shots {
+            shot.protruding_mm = match shot.tail_x_mm {
+                Some(_) => shot.protruding_mm.or(said),
+                // Of an arrow whose tail was read otherwise it says nothing.
+                None => None,
+            };
+        }
+    }
+
     /// The bytes of the line that gave what stands at `place` of the end; the nearest around it where nothing did.
     pub fn span(&self, place: &Place) -> Range<usize> {
         match place.shot().and_then(|shot| self.places.get(shot)) {
@@ -45,7 +60,7 @@ impl TypedEnd {
 }
 
 impl Places {
-    fn span(&self, member: Option<&str>) -> Range<usize> {
+    pub(super) fn span(&self, member: Option<&str>) -> Range<usize> {
         let word = self.words.iter().find(|(given, _)| Some(*given) == member);
         word.map_or(&self.name, |(_, span)| span).clone()
     }

@@ -1,22 +1,30 @@
 //! The short line in which an end is typed: `R 0, 7 i3 r31 u8 tl2.5, 9 2h8 p`; its grammar is docs/entry.md.
 
 mod fault;
+mod glued;
 mod group;
 mod printed;
+mod tail;
 mod typed_end;
+mod typed_words;
 mod word;
 
 use std::ops::Range;
 
-use crate::located::Located;
+use crate::Located;
 use crate::quantity::Unit;
 
 pub use fault::ShorthandFault;
+use glued::words;
 use group::Group;
 pub use printed::{mark, printed};
 pub use typed_end::TypedEnd;
+pub use typed_words::TypedWords;
 
 /// Reads an end; lengths without a unit are in `unit`.
+///
+/// # Errors
+/// The first word that cannot be read, and where it stands in `line`.
 pub fn parse(line: &str, unit: &'static Unit) -> Result<TypedEnd, Located<ShorthandFault>> {
     no_decimal_comma(line)?;
     let mut end = TypedEnd::new(line);
@@ -28,6 +36,7 @@ pub fn parse(line: &str, unit: &'static Unit) -> Result<TypedEnd, Located<Shorth
     if end.entry.shots.is_empty() {
         return Err(Located::new(ShorthandFault::Nothing, 0..line.len()));
     }
+    end.share_protruding_length();
     Ok(end)
 }
 
@@ -36,10 +45,12 @@ fn no_decimal_comma(line: &str) -> Result<(), Located<ShorthandFault>> {
     let is_digit = |c: char| c.is_ascii_digit();
     let doubtful = line.match_indices(',').find(|(at, _)| {
         let (before, after) = line.split_at(*at);
-        let word = before.rsplit([' ', '\t', '\n']).next().unwrap_or_default();
+        let piece = before.rsplit([' ', '\t', '\n', ',']).next().unwrap_or_default();
+        let word = words(piece).last().unwrap_or_default();
         let after = after.trim_start_matches(',');
-        // After these two nothing but a new arrow can follow.
-        !matches!(word, "0" | "t0") && word.ends_with(is_digit) && after.starts_with(is_digit)
+        // After these nothing but a new arrow can follow: a spot, a straight tail, a number with its point.
+        let settled = matches!(word, "0" | "t0") || word.contains('.');
+        !settled && word.ends_with(is_digit) && after.starts_with(is_digit)
     });
     match doubtful {
         Some((at, comma)) => Err(Located::new(ShorthandFault::DecimalComma, at..at + comma.len())),

@@ -3,8 +3,7 @@
 use thiserror::Error;
 
 use super::{Dimension, Unit};
-use crate::located::Advising;
-use crate::suggestion;
+use crate::Advising;
 
 /// Why a text is not a quantity.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
@@ -83,11 +82,11 @@ impl Advising for QuantityFault {
             }
             Self::NoUnit { number, dimension } => {
                 let examples = Unit::symbols(*dimension).map(|symbol| format!("{number}{symbol}"));
-                format!("write {}", crate::wording::either(examples))
+                format!("write {}", crate::list::either(examples))
             }
             Self::UnknownUnit { symbol, dimension } => match Unit::typed_here(symbol) {
                 Some(symbol) => format!("write it \"{symbol}\""),
-                None => suggestion::closest(symbol, Unit::symbols(*dimension)).map_or_else(
+                None => crate::closest(symbol, Unit::symbols(*dimension)).map_or_else(
                     || format!("use {}", dimension.choices()),
                     |symbol| format!("did you mean \"{symbol}\"?"),
                 ),

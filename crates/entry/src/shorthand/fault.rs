@@ -2,8 +2,8 @@
 
 use thiserror::Error;
 
-use crate::located::Advising;
 use crate::quantity::QuantityFault;
+use crate::{Advising, closest};
 
 /// Why a line is not an end.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
@@ -31,12 +31,15 @@ pub enum ShorthandFault {
     /// The same thing a second time.
     #[error("this was said already")]
     SaidTwice,
-    /// A tail with a side only.
-    #[error("how many degrees?")]
-    TailWithoutDegrees,
-    /// A tail toward an hour.
-    #[error("a tail is typed by its side and its degrees")]
-    TailByClock,
+    /// A tail by an amount, toward nowhere.
+    #[error("toward which side does the tail stand off?")]
+    TailWithoutSide,
+    /// A tail by degrees and by tape.
+    #[error("one tail is read one way: degrees, a tape, or an eye")]
+    TailReadTwoWays,
+    /// A mark beyond a whole turn.
+    #[error("this is more than a whole turn")]
+    MoreThanATurn,
     /// A comma between digits.
     #[error("a new arrow, or a decimal?")]
     DecimalComma,
@@ -62,17 +65,20 @@ impl Advising for ShorthandFault {
             }
             Self::Quantity(fault) => return fault.way_on(),
             Self::UnknownWord { meant: None, .. } => {
-                "the words are r l u d and h for a hit, t for a tail, i for a mark, and the letters \
+                "the words are r l u d and h for a hit, t and s for a tail, i for a mark, and the letters \
                  g p w k n q x b; `quarterturn help end` explains them"
             }
             Self::Nothing => "for example \"R 0, 7 r31 u8\"",
             Self::NoSuchHour => "hours run from 1 to 12; half past two is 2.5",
             Self::Negative => "r right, l left, u up, d down",
             Self::SaidTwice => "take one of the two out",
-            Self::TailWithoutDegrees => {
-                "for example tl2.5; leave the tail out where it was not read"
+            Self::TailWithoutSide => {
+                "tl2 is 2 degrees left; tr right, tu high, td low, t10h2 by clock"
             }
-            Self::TailByClock => "tl2.5 is 2.5 degrees left; tr right, tu high, td low",
+            Self::TailReadTwoWays => {
+                "give both sides of it in degrees, or both with a unit of length"
+            }
+            Self::MoreThanATurn => "marks are from 0 to 360 degrees, or hours from 1 to 12",
             Self::DecimalComma => {
                 "write decimals with a point, and put a blank after a comma that parts arrows"
             }
@@ -89,16 +95,35 @@ fn meant(word: &str) -> Option<String> {
     if !number.is_empty() && matches!(letters, "r" | "l" | "u" | "d") {
         return Some(format!("{letters}{number}"));
     }
-    let short = match word {
-        "good" => "g",
-        "poor" => "p",
-        "wind" | "gust" => "w",
-        "contact" => "k",
-        "moved" => "n",
-        "doubtful" | "?" => "q",
-        "lost" | "miss" | "missed" => "x",
-        "broken" | "broke" => "b",
-        _ => return None,
-    };
-    Some(short.to_owned())
+    // A tail by eye, with its amount in full.
+    let amounts = [("some", "s"), ("lots", "m"), ("much", "m"), ("lot", "m"), ("none", "")];
+    for (amount, letter) in amounts {
+        match word.strip_suffix(amount) {
+            Some("t") if amount == "none" => return Some("tn".to_owned()),
+            Some(side @ ("tr" | "tl" | "tu" | "td")) => return Some(format!("{side}{letter}")),
+            _ => {}
+        }
+    }
+    let full = SHORT_FOR.iter().map(|(full, _)| *full);
+    let full = closest(word, full.filter(|full| full.len() > 3 || *full == word))?;
+    SHORT_FOR.iter().find(|(known, _)| *known == full).map(|(_, short)| (*short).to_owned())
 }
+
+/// Words that people write in full, and what is typed for them.
+const SHORT_FOR: [(&str, &str); 15] = [
+    ("good", "g"),
+    ("poor", "p"),
+    ("wind", "w"),
+    ("gust", "w"),
+    ("contact", "k"),
+    ("nock-moved", "n"),
+    ("moved", "n"),
+    ("doubtful", "q"),
+    ("?", "q"),
+    ("lost", "x"),
+    ("miss", "x"),
+    ("missed", "x"),
+    ("broken", "b"),
+    ("broke", "b"),
+    ("straight", "t0"),
+];

@@ -1,7 +1,7 @@
 //! The units that people type, and what they are worth.
 
 use super::QuantityFault;
-use crate::wording;
+use crate::list;
 
 /// What a unit measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -116,6 +116,6 @@ impl Dimension {
 
     /// "mm, cm or in": the units to choose from.
     pub fn choices(self) -> String {
-        wording::either(Unit::symbols(self))
+        list::either(Unit::symbols(self))
     }
 }

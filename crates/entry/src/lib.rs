@@ -1,0 +1,17 @@
+//! What people type and other programs write, read into the entries of a journal, and printed back.
+//!
+//! - [`shorthand`] is the short line in which an end is typed; `docs/entry.md` has its grammar.
+//! - [`quantity`] is a number with its unit, as people type it.
+//! - A [`Located`] fault stands where it was found in the text, and is [`Advising`]: it says a way on.
+//!
+//! The crate is pure: text in, entries or faults out. It reads no file and prints nothing.
+
+mod list;
+mod located;
+pub mod quantity;
+pub mod shorthand;
+mod suggestion;
+
+pub use list::{all, either};
+pub use located::{Advising, Located};
+pub use suggestion::closest;
