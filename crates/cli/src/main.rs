@@ -6,6 +6,7 @@ mod caret;
 mod clock;
 mod commands;
 mod demo;
+mod dialogue;
 mod failure;
 mod in_parallel;
 mod input;
@@ -19,6 +20,7 @@ mod rehearsal;
 mod report;
 mod screens;
 mod shaft_list;
+mod typed_file;
 mod wording;
 
 use std::process::ExitCode;

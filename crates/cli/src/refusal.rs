@@ -17,7 +17,8 @@ impl From<JournalError> for Failure {
             JournalError::Refused { .. }
             | JournalError::Damaged { .. }
             | JournalError::NotBegun { .. }
-            | JournalError::NothingToUndo { .. } => Kind::Data,
+            | JournalError::NothingToUndo { .. }
+            | JournalError::NothingToRedo { .. } => Kind::Data,
             JournalError::Busy { .. } => Kind::Busy,
             _ => Kind::InputOutput,
         };
@@ -33,6 +34,7 @@ impl From<JournalError> for Failure {
 
 /// An end that was not recorded: each fault where it stands in `marked`.
 pub fn end_not_recorded(
+    what: &str,
     faults: &[Fault],
     marked: Marked,
     span: impl Fn(&Fault) -> Range<usize>,
@@ -40,7 +42,7 @@ pub fn end_not_recorded(
     let marked = faults
         .iter()
         .fold(marked, |marked, fault| marked.wrong(span(fault), fault.what.to_string()));
-    Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting(hints(faults))
+    Failure::new(Kind::Data, what).marking(marked).hinting(hints(faults))
 }
 
 /// The ways on of all faults: the word that was perhaps meant before the words that there are.

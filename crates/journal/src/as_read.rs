@@ -33,6 +33,13 @@ pub(crate) const USUAL_PROTRUDING_MM: f64 = 600.0;
 const PROTRUDING_SD_MM: [f64; 2] = [10.0, 100.0];
 
 impl ShotEntry {
+    /// The shot with the hit and the lean that follow from what was read, as it will be recorded.
+    #[must_use]
+    pub fn derived(mut self) -> Self {
+        self.derive();
+        self
+    }
+
     /// Writes out the hit and the lean that follow from what was read, where they are not stated.
     pub(crate) fn derive(&mut self) {
         self.derive_hit();
@@ -100,12 +107,6 @@ fn thousandth(value: f64) -> f64 {
 mod tests {
     use crate::ShotEntry;
 
-    fn derived(shot: ShotEntry) -> ShotEntry {
-        let mut shot = shot;
-        shot.derive();
-        shot
-    }
-
     #[test]
     fn a_tape_at_the_tail_with_what_protrudes() {
         let shot = ShotEntry {
@@ -114,7 +115,7 @@ mod tests {
             protruding_mm: Some(600.0),
             ..ShotEntry::default()
         };
-        let shot = derived(shot);
+        let shot = shot.derived();
         // asin(21 / 600) and √(5² + (21 · 10 / 600)²) / 600.
         assert_eq!((shot.lean_x_deg, shot.lean_y_deg), (Some(-2.006), Some(0.0)));
         assert_eq!(shot.lean_sd_deg, Some(0.479));
@@ -124,7 +125,7 @@ mod tests {
     fn without_the_length_the_lean_is_known_less_well() {
         let tail = |tail_x_mm, protruding_mm| {
             let tail_y_mm = Some(0.0);
-            derived(ShotEntry { tail_x_mm, tail_y_mm, protruding_mm, ..ShotEntry::default() })
+            ShotEntry { tail_x_mm, tail_y_mm, protruding_mm, ..ShotEntry::default() }.derived()
         };
         let (stated, usual) = (tail(Some(60.0), Some(600.0)), tail(Some(60.0), None));
         assert_eq!(stated.lean_x_deg, usual.lean_x_deg);
@@ -134,11 +135,8 @@ mod tests {
     #[test]
     fn an_eye_says_less_than_a_tape() {
         let seen = |word: &str| {
-            derived(ShotEntry {
-                tail_seen: Some(word.to_owned()),
-                tail_toward_deg: Some(270.0),
-                ..ShotEntry::default()
-            })
+            let tail_seen = Some(word.to_owned());
+            ShotEntry { tail_seen, tail_toward_deg: Some(270.0), ..ShotEntry::default() }.derived()
         };
         let lean = |word| {
             let shot = seen(word);
@@ -155,7 +153,7 @@ mod tests {
     fn an_hour_is_read_less_well_the_farther_out() {
         let hit = |out_mm| {
             let (out_mm, toward_deg) = (Some(out_mm), Some(60.0));
-            derived(ShotEntry { out_mm, toward_deg, ..ShotEntry::default() })
+            ShotEntry { out_mm, toward_deg, ..ShotEntry::default() }.derived()
         };
         assert_eq!((hit(80.0).x_mm, hit(80.0).y_mm), (Some(69.282), Some(40.0)));
         // √((4² + (0.151 · 80)²) / 2).
@@ -172,6 +170,6 @@ mod tests {
             tail_y_mm: Some(0.0),
             ..ShotEntry::default()
         };
-        assert_eq!(derived(stated.clone()), stated);
+        assert_eq!(stated.clone().derived(), stated);
     }
 }

@@ -79,7 +79,7 @@ impl Chain {
         if read.prev != hex(self.crc) {
             return Err(Damage::Exchanged);
         }
-        let entry = entry(&read.kind, read.data)?;
+        let entry = Entry::read(&read.kind, read.data.get())?;
         Ok(Record { seq: read.seq, stamp: Stamp { id: read.id, time: read.t }, entry })
     }
 
@@ -108,23 +108,7 @@ fn format(line: &str) -> Option<u64> {
     line.strip_prefix("{\"v\":")?.split(',').next()?.parse().ok()
 }
 
-fn entry(kind: &str, data: &RawValue) -> Result<Entry, Damage> {
-    let data = data.get();
-    Ok(match kind {
-        "new" => Entry::New(parsed(data)?),
-        "end" => Entry::End(parsed(data)?),
-        "bow" => Entry::Bow(parsed(data)?),
-        "shaft" => Entry::Shaft(parsed(data)?),
-        "add" => Entry::Add(parsed(data)?),
-        "fix" => Entry::Fix(parsed(data)?),
-        "note" => Entry::Note(parsed(data)?),
-        "undo" => Entry::Undo(parsed(data)?),
-        "redo" => Entry::Redo(parsed(data)?),
-        _ => return Err(Damage::Kind { found: kind.to_owned() }),
-    })
-}
-
-fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, Damage> {
+pub(crate) fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, Damage> {
     serde_json::from_str(text).map_err(|error| Damage::Content { reason: reason(&error) })
 }
 

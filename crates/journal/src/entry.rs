@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
+use crate::chain::parsed;
 use crate::{
-    AddEntry, BowEntry, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry, ShaftEntry, UndoEntry,
+    AddEntry, BowEntry, Damage, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry, ShaftEntry,
+    UndoEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -44,5 +46,24 @@ impl Entry {
             Self::Undo(_) => "undo",
             Self::Redo(_) => "redo",
         }
+    }
+
+    /// Reads the `data` of a record of this `kind`.
+    ///
+    /// # Errors
+    /// [`Damage::Kind`] for a kind that is not known, [`Damage::Content`] for data that are not those of the kind.
+    pub fn read(kind: &str, data: &str) -> Result<Self, Damage> {
+        Ok(match kind {
+            "new" => Self::New(parsed(data)?),
+            "end" => Self::End(parsed(data)?),
+            "bow" => Self::Bow(parsed(data)?),
+            "shaft" => Self::Shaft(parsed(data)?),
+            "add" => Self::Add(parsed(data)?),
+            "fix" => Self::Fix(parsed(data)?),
+            "note" => Self::Note(parsed(data)?),
+            "undo" => Self::Undo(parsed(data)?),
+            "redo" => Self::Redo(parsed(data)?),
+            _ => return Err(Damage::Kind { found: kind.to_owned() }),
+        })
     }
 }

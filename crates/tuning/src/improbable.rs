@@ -71,12 +71,7 @@ fn is_read(event: &Event) -> bool {
     matches!(event, Event::End(end) if end.distance.is_none())
 }
 
-fn asked(
-    end: &End,
-    evidence: &Evidence<'_>,
-    shot: usize,
-    of_end: &[usize],
-) -> Option<Improbable> {
+fn asked(end: &End, evidence: &Evidence<'_>, shot: usize, of_end: &[usize]) -> Option<Improbable> {
     let only = [shot];
     let left_out = LeftOut::of(evidence, &only)?;
     let told = evidence.as_entered(shot);
@@ -124,9 +119,9 @@ fn slip(
         let name = evidence.seen.lives[life].name.clone();
         (Slip::Number(name), Told { life, mark_rad }, Vector2::zeros())
     }));
-    let tails = slips.into_iter().filter_map(|(slip, told, moved)| {
-        Some((left_out.tail_of_hit(told, moved)?, slip))
-    });
+    let tails = slips
+        .into_iter()
+        .filter_map(|(slip, told, moved)| Some((left_out.tail_of_hit(told, moved)?, slip)));
     let (tail, slip) = tails.max_by(|(one, _), (other, _)| one.total_cmp(other))?;
     (tail * EXPLAINED_ONE_IN >= 1.0).then_some(slip)
 }

@@ -3,11 +3,17 @@
 mod bow;
 mod demo;
 mod end;
+mod export;
+mod fix;
+mod import;
+mod log;
 mod new;
 mod next;
+mod note;
 mod plot;
 mod positions_value;
 mod practice;
+mod redo;
 mod rehearse;
 mod shaft;
 mod show;
@@ -19,10 +25,16 @@ use clap::{Parser, Subcommand};
 pub use bow::BowArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
+pub use export::ExportArgs;
+pub use fix::FixArgs;
+pub use import::ImportArgs;
+pub use log::LogArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
+pub use note::NoteArgs;
 pub use plot::PlotArgs;
 pub use practice::PracticeArgs;
+pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
@@ -75,8 +87,20 @@ pub enum Command {
     Bow(BowArgs),
     /// Record what became of a shaft or a reference
     Shaft(ShaftArgs),
+    /// Put an earlier end right: a shot, or two arrows written for each other
+    Fix(FixArgs),
     /// Take back the last entry, of whatever kind
     Undo(UndoArgs),
+    /// Bring back what was taken back last
+    Redo(RedoArgs),
+    /// Keep a note
+    Note(NoteArgs),
+    /// What was entered, changed and taken back
+    Log(LogArgs),
+    /// Add ends from a table or an export; the same file adds nothing twice
+    Import(ImportArgs),
+    /// Write everything as a table or as JSON
+    Export(ExportArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
     /// Practise the job on an invented dozen, an end at a time

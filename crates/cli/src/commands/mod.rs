@@ -3,10 +3,16 @@
 mod bow;
 mod demo;
 mod end;
+mod export;
+mod fix;
+mod import;
+mod log;
 mod new;
 mod next;
+mod note;
 mod plot;
 mod practice;
+mod redo;
 mod rehearse;
 mod shaft;
 mod show;
@@ -26,7 +32,13 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Plot(args) => plot::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
+        Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
+        Command::Redo(args) => redo::run(&args),
+        Command::Note(args) => note::run(&args),
+        Command::Log(args) => log::run(&args),
+        Command::Import(args) => import::run(&args),
+        Command::Export(args) => export::run(&args),
         Command::Demo(args) => demo::run(&args),
         Command::Practice(args) => practice::run(&args),
         Command::Rehearse(args) => rehearse::run(&args),

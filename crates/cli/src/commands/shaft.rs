@@ -1,6 +1,7 @@
 //! `shaft`: what became of a shaft.
 
-use quarterturn_journal::{Entry, ShaftEntry, Word};
+use quarterturn_entry::quantity;
+use quarterturn_journal::{AddEntry, Entry, Role, ShaftEntry, Word};
 
 use crate::answer::Answer;
 use crate::args::ShaftArgs;
@@ -8,8 +9,11 @@ use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::{json, screens};
 
-/// Records what became of a shaft or a reference.
+/// Records what became of a shaft or a reference, or that it joins.
 pub fn run(args: &ShaftArgs) -> Result<Answer, Failure> {
+    if args.state.add {
+        return join(args);
+    }
     let change = args.state.change();
     let mut opened = Opened::at(&args.journal)?;
     let entry =
@@ -19,6 +23,27 @@ pub fn run(args: &ShaftArgs) -> Result<Answer, Failure> {
         json::recorded(&confirmed)?
     } else {
         screens::recorded_shaft(&opened, &args.name, change)
+    };
+    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+}
+
+/// Records a shaft or a reference that joins.
+fn join(args: &ShaftArgs) -> Result<Answer, Failure> {
+    let index_deg = args.index.as_deref().map(|text| {
+        quantity::angle_deg(text).map_err(|fault| Failure::in_option("--index", text, &fault))
+    });
+    let role = if args.reference { Role::Reference } else { Role::Bare };
+    let entry = AddEntry {
+        shaft: args.name.clone(),
+        role: Some(role.word().to_owned()),
+        index_deg: index_deg.transpose()?,
+    };
+    let mut opened = Opened::at(&args.journal)?;
+    let confirmed = opened.append(Entry::Add(entry))?;
+    let text = if args.json {
+        json::recorded(&confirmed)?
+    } else {
+        screens::recorded_join(&opened, &args.name, role)
     };
     Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
 }

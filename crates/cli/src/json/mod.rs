@@ -5,6 +5,8 @@ mod archer_answer;
 mod bow_answer;
 mod doubt_answer;
 mod hint_answer;
+mod imported;
+mod log;
 mod matrix;
 mod next;
 mod planned;
@@ -19,6 +21,8 @@ use serde_json::Value;
 
 use crate::failure::{Failure, Kind};
 
+pub use imported::imported;
+pub use log::{export, log};
 pub use next::next;
 pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;

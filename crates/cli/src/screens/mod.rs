@@ -1,15 +1,24 @@
 //! What each command puts on a person's screen: at most 80 columns, the next step last.
 
 mod begun;
+mod imported;
+mod log;
 mod next;
 mod recorded;
 mod recorded_end;
 mod rehearsed;
 mod show;
+mod sketch;
 
 pub use begun::begun;
+pub use imported::{Imported, imported};
+pub use log::log;
 pub use next::next;
-pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, torn_kept, undone};
-pub use recorded_end::recorded_end;
+pub use recorded::{
+    recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, torn_kept,
+    undone,
+};
+pub use recorded_end::{corrected_end, recorded_end};
 pub use rehearsed::rehearsed;
 pub use show::show;
+pub use sketch::{Sketched, sketch};

@@ -6,6 +6,7 @@ mod clock;
 mod count;
 mod doubt;
 mod hint;
+mod improbable;
 
 mod paragraph;
 mod pause;
@@ -26,6 +27,7 @@ pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
 pub use hint::{hint, hint_kind};
+pub use improbable::{improbable, improbable_here};
 pub use paragraph::paragraph;
 pub use pause::pause;
 pub use percent::{percent, percent_short};

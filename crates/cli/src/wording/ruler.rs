@@ -62,6 +62,13 @@ impl Ruler {
         if parts.is_empty() { "on the spot".to_owned() } else { parts.join(", ") }
     }
 
+    /// Where a hit is expected: "31 mm right and 8 mm high"; "at the spot" where it rounds to nothing.
+    pub fn hit_estimate(self, offset: Offset) -> String {
+        let sides = [["right", "left"], ["high", "low"]];
+        let parts = sided(offset, sides, |length| self.estimate(length));
+        if parts.is_empty() { "at the spot".to_owned() } else { list::all(parts) }
+    }
+
     /// An estimated miss: "8 mm right and 3 mm low of"; "level with" where it rounds to nothing.
     pub fn miss_of(self, offset: Offset) -> String {
         let sides = [["right", "left"], ["high", "low"]];

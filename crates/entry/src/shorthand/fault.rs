@@ -28,6 +28,12 @@ pub enum ShorthandFault {
     /// A side with a minus sign.
     #[error("the letter says the side: no sign is needed")]
     Negative,
+    /// An arrow to be corrected, and nothing said of it.
+    #[error("what of {shaft}?")]
+    NothingSaid {
+        /// Its name.
+        shaft: String,
+    },
     /// The same thing a second time.
     #[error("this was said already")]
     SaidTwice,
@@ -71,6 +77,7 @@ impl Advising for ShorthandFault {
             Self::Nothing => "for example \"R 0, 7 r31 u8\"",
             Self::NoSuchHour => "hours run from 1 to 12; half past two is 2.5",
             Self::Negative => "r right, l left, u up, d down",
+            Self::NothingSaid { .. } => "say what was wrong anew, for example r31 u8, i4 or p",
             Self::SaidTwice => "take one of the two out",
             Self::TailWithoutSide => {
                 "tl2 is 2 degrees left; tr right, tu high, td low, t10h2 by clock"

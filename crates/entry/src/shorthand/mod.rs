@@ -4,6 +4,7 @@ mod fault;
 mod glued;
 mod group;
 mod printed;
+mod protruding;
 mod tail;
 mod typed_end;
 mod typed_words;
@@ -18,6 +19,7 @@ pub use fault::ShorthandFault;
 use glued::words;
 use group::Group;
 pub use printed::{mark, printed};
+pub use protruding::share_protruding_length;
 pub use typed_end::TypedEnd;
 pub use typed_words::TypedWords;
 
@@ -36,8 +38,37 @@ pub fn parse(line: &str, unit: &'static Unit) -> Result<TypedEnd, Located<Shorth
     if end.entry.shots.is_empty() {
         return Err(Located::new(ShorthandFault::Nothing, 0..line.len()));
     }
-    end.share_protruding_length();
+    share_protruding_length(&mut end.entry.shots);
     Ok(end)
+}
+
+/// Reads what is said anew of some arrows of an end: for each the bytes of its name, and the words behind it.
+///
+/// # Errors
+/// As [`parse`]; an arrow of which nothing is said.
+pub fn amendments(
+    line: &str,
+    unit: &'static Unit,
+) -> Result<Vec<(Range<usize>, TypedWords)>, Located<ShorthandFault>> {
+    no_decimal_comma(line)?;
+    let mut amendments: Vec<(Range<usize>, TypedWords)> = Vec::new();
+    for text in line.split([',', '\n']) {
+        let Some(name) = text.split_whitespace().next() else { continue };
+        let (named, end) = (span_in(line, name), span_in(line, text).end);
+        let words = TypedWords::between(line, named.end..end, unit)?;
+        if words.is_empty() {
+            let fault = ShorthandFault::NothingSaid { shaft: name.to_owned() };
+            return Err(Located::new(fault, named));
+        }
+        if amendments.iter().any(|(earlier, _)| line.get(earlier.clone()) == Some(name)) {
+            return Err(Located::new(ShorthandFault::SaidTwice, named));
+        }
+        amendments.push((named, words));
+    }
+    if amendments.is_empty() {
+        return Err(Located::new(ShorthandFault::Nothing, 0..line.len()));
+    }
+    Ok(amendments)
 }
 
 /// A comma between two digits may part arrows or be a decimal: it is not guessed.

@@ -35,21 +35,6 @@ impl TypedEnd {
         self.places.push(group.places);
     }
 
-    /// A protruding length that was said of one arrow holds for every other that was read by tape.
-    pub(super) fn share_protruding_length(&mut self) {
-        let said = self.entry.shots.iter().find_map(|shot| shot.protruding_mm);
-        if self.entry.shots.iter().all(|shot| shot.tail_x_mm.is_none()) {
-            return;
-        }
-        for shot in &mut self.entry.shots {
-            shot.protruding_mm = match shot.tail_x_mm {
-                Some(_) => shot.protruding_mm.or(said),
-                // Of an arrow whose tail was read otherwise it says nothing.
-                None => None,
-            };
-        }
-    }
-
     /// The bytes of the line that gave what stands at `place` of the end; the nearest around it where nothing did.
     pub fn span(&self, place: &Place) -> Range<usize> {
         match place.shot().and_then(|shot| self.places.get(shot)) {

@@ -18,7 +18,17 @@ impl TypedWords {
     /// # Errors
     /// The first word that cannot be read, and where it stands.
     pub fn parse(line: &str, from: usize, unit: &'static Unit) -> Read<Self> {
-        Group::of_words(line, line.get(from..).unwrap_or_default(), unit).map(Self)
+        Self::between(line, from..line.len(), unit)
+    }
+
+    /// The same of these bytes only.
+    pub(super) fn between(line: &str, bytes: Range<usize>, unit: &'static Unit) -> Read<Self> {
+        Group::of_words(line, line.get(bytes).unwrap_or_default(), unit).map(Self)
+    }
+
+    /// What was said, as a shot without a name.
+    pub fn said(&self) -> &ShotEntry {
+        &self.0.shot
     }
 
     /// Whether nothing was said.

@@ -53,7 +53,7 @@ fn a_slip_is_named_where_it_explains_the_hit() {
     assert_eq!(asked(2, Offset::new(-510.0, 90.0)).slip, Some(Slip::DecimalPoint));
     assert_eq!(asked(1, Offset::new(1500.0, 800.0)).slip, Some(Slip::Inches));
     // A reference too.
-    assert_eq!(asked(0, Offset::new(230.0, 180.0)).slip, None);
+    assert_eq!(asked(0, Offset::new(95.0, 80.0)).slip, None);
 }
 
 #[test]
