@@ -67,8 +67,12 @@ fn a_member_that_is_missing() {
     shot_refused(half, "this says nothing without \"y_mm\"", &[]);
     let lean = r#"{"shaft":"7","x_mm":3,"y_mm":2,"lean_x_deg":⟦2⟧}"#;
     shot_refused(lean, "this says nothing without \"lean_y_deg\"", &[]);
-    let unit = r#"{"shaft":"7","x_cm":3,"y_mm":⟦2⟧}"#;
-    shot_refused(unit, "this says nothing without \"x_mm\"", &[]);
+    let unit = r#"{"shaft":"7","x_cm":⟦3⟧,"y_mm":2}"#;
+    let label = "\"x_cm\" is not read here: \"x_mm\" is expected, in millimetres";
+    shot_refused(unit, label, &["convert it and name it x_mm"]);
+    let turn = r#"{"shaft":"7","x_mm":3,"y_mm":2,"index_deg":⟦400⟧}"#;
+    let label = "400 deg is too much: at most 360 deg either way";
+    shot_refused(turn, label, &["check the number and its unit"]);
 }
 
 #[test]

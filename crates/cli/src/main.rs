@@ -1,5 +1,6 @@
 //! `quarterturn`: which arrow's nock to turn next, to which index, and why.
 
+mod alike;
 mod answer;
 mod args;
 mod caret;

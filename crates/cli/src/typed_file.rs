@@ -78,7 +78,7 @@ mod tests {
     #[test]
     fn blank_lines_part_ends() {
         let text = "\nR 0\n7 r3\n\n \nR 0, 8 x\r\n\r\n9 0";
-        assert_eq!(parts(text), [(1, "R 0\n7 r3\n"), (14, "R 0, 8 x\r\n"), (26, "9 0")]);
+        assert_eq!(parts(text), [(1, "R 0\n7 r3\n"), (13, "R 0, 8 x\r\n"), (25, "9 0")]);
         assert_eq!(parts(" \n"), []);
     }
 }

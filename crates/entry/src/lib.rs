@@ -17,9 +17,11 @@ pub mod quantity;
 pub mod shorthand;
 mod suggestion;
 pub mod table;
+mod visible;
 
 pub use exported::exported;
 pub use incoming::Incoming;
 pub use list::{all, either};
 pub use located::{Advising, Located};
 pub use suggestion::closest;
+pub use visible::{is_hidden, visible, visible_json};

@@ -5,6 +5,7 @@ use std::ops::Range;
 use quarterturn_geometry::Index;
 use quarterturn_journal::{FaceUnit, Fault, Journal, JournalError, NewEntry, NewShaft, Step, Word};
 
+use crate::alike::alike;
 use crate::answer::Answer;
 use crate::args::NewArgs;
 use crate::failure::{Failure, Kind, Marked};
@@ -28,7 +29,8 @@ pub fn run(args: &NewArgs) -> Result<Answer, Failure> {
         .map_err(|error| refused(error, args, &lists))?;
     let opened = Opened { journal, path: args.journal.clone() };
     let text = if args.json { json::begun(&opened, &stamp)? } else { screens::begun(&opened) };
-    Ok(Answer::new(text))
+    let names = lists.shafts.iter().chain(&lists.references).map(|one| one.name.as_str());
+    Ok(Answer::new(text).noticing(alike(&names.collect::<Vec<_>>())))
 }
 
 /// The lists of names, with where each was typed.

@@ -2,7 +2,9 @@
 
 use quarterturn_entry::quantity;
 use quarterturn_journal::{AddEntry, Entry, Role, ShaftEntry, Word};
+use quarterturn_tuning::ShaftName;
 
+use crate::alike::alike;
 use crate::answer::Answer;
 use crate::args::ShaftArgs;
 use crate::failure::Failure;
@@ -45,5 +47,9 @@ fn join(args: &ShaftArgs) -> Result<Answer, Failure> {
     } else {
         screens::recorded_join(&opened, &args.name, role)
     };
-    Ok(Answer::new(text).noticing(screens::torn_kept(&confirmed)))
+    let setup = &opened.journal.state().history().setup;
+    let names = setup.shafts.iter().map(|(name, _)| name).chain(&setup.references);
+    let twins = alike(&names.map(ShaftName::as_str).collect::<Vec<_>>());
+    let twins = twins.into_iter().filter(|said| said.contains(&format!("\"{}\"", args.name)));
+    Ok(Answer::new(text).noticing(twins).noticing(screens::torn_kept(&confirmed)))
 }

@@ -272,8 +272,17 @@ impl Dialogue {
     }
 
     fn refuse(&self, failure: &Failure) -> Heard {
-        self.answer(&drawn(failure, Paint::Plain))
+        self.answer(&fitted(&drawn(failure, Paint::Plain)))
     }
+}
+
+/// A message with its hints broken to fit the screen.
+fn fitted(message: &str) -> String {
+    let fit = |line: &str| match line.split_once("= help: ") {
+        Some((margin, hint)) => paragraph(&format!("{margin}= help: "), hint),
+        None => line.to_owned(),
+    };
+    message.lines().map(fit).collect::<Vec<_>>().join("\n")
 }
 
 /// Whose words a line has, and where they begin.

@@ -1,5 +1,6 @@
 //! The screens of the dialogue: the face so far, the arrows so far, what was said, the question; 24 lines at most.
 
+use quarterturn_entry::quantity::Unit;
 use quarterturn_entry::shorthand::printed;
 use quarterturn_geometry::{Lean, Offset, Point};
 use quarterturn_journal::ShotEntry;
@@ -66,7 +67,7 @@ impl Dialogue {
             let index =
                 self.arrow_of(shot).and_then(|arrow| arrow.index().filter(|_| !arrow.is_reference));
             let read = hit(shot);
-            let typed = printed(&[ShotEntry { index_deg: None, ..self.as_typed(shot) }], self.unit);
+            let typed = words(&[ShotEntry { index_deg: None, ..self.as_typed(shot) }], self.unit);
             let noted: Vec<&str> =
                 shot.call.iter().chain(&shot.flags).map(String::as_str).collect();
             let hit = read.map_or_else(|| noted.join(", "), |hit| ruler.hit(hit.at.from_spot()));
@@ -130,6 +131,12 @@ impl Dialogue {
     fn as_typed(&self, shot: &ShotEntry) -> ShotEntry {
         self.arrow_of(shot).map(|arrow| arrow.shot.clone()).unwrap_or_default()
     }
+}
+
+/// What was typed of a shot, without its name.
+fn words(shots: &[ShotEntry], unit: &'static Unit) -> String {
+    let printed = printed(shots, unit);
+    printed.split_once(' ').map_or_else(String::new, |(_, words)| words.to_owned())
 }
 
 /// Where a shot hit and how it leaned.

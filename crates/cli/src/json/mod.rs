@@ -16,6 +16,7 @@ mod response_answer;
 mod shaft_answer;
 mod show;
 
+use quarterturn_entry::visible_json;
 use serde::Serialize;
 use serde_json::Value;
 
@@ -31,7 +32,7 @@ pub use show::show;
 /// An answer made of what was entered, as one line of JSON.
 fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {
     let text = serde_json::to_string(answer).map_err(|error| failed(&error.to_string()))?;
-    Ok(text + "\n")
+    Ok(visible_json(&text) + "\n")
 }
 
 /// An answer made of what was computed, as one line of JSON in which every number is finite.

@@ -18,7 +18,6 @@ mod table;
 mod tail;
 mod tally;
 mod turn_buys;
-mod visible;
 mod why;
 
 pub use bow_move::{part, response_seen, what_to_move};
@@ -31,7 +30,7 @@ pub use improbable::{improbable, improbable_here};
 pub use paragraph::paragraph;
 pub use pause::pause;
 pub use percent::{percent, percent_short};
-pub use quarterturn_entry::{all, either};
+pub use quarterturn_entry::{all, either, visible};
 pub use reason::{reason, verdict};
 pub use ruler::Ruler;
 pub use shell::command;
@@ -39,5 +38,5 @@ pub use table::Table;
 pub use tail::tail;
 pub use tally::tally;
 pub use turn_buys::WHAT_A_TURN_BUYS;
-pub use visible::visible;
+
 pub use why::{purpose, settles, why};

@@ -4,6 +4,7 @@ use quarterturn_journal::{EndEntry, Entry, Record, ShotEntry};
 
 use super::guarded::guarded;
 use super::member::NUMBERS;
+use crate::{is_hidden, visible, visible_json};
 
 /// The columns before and behind the numbers of a shot.
 const BEFORE: [&str; 9] =
@@ -12,7 +13,8 @@ const BEHIND: [&str; 4] = ["call", "flags", "tail_seen", "data"];
 
 /// The records as a table that [`read`](super::read) reads back: a shot a line, an entry of another kind a line.
 ///
-/// What has no column (an entry of another kind, a member that is not known, a text that is there and empty) stands as
+/// What has no column (an entry of another kind, a member that is not known, a text that is there and empty, or that has
+/// control characters) stands as
 /// JSON in the column `data`, and is then read from there alone. Text that a spreadsheet would take for a formula has
 /// an apostrophe before it, which is taken off again when it is read.
 pub fn written(records: &[Record]) -> String {
@@ -43,20 +45,27 @@ fn rows(record: &Record) -> Vec<Vec<String>> {
 }
 
 fn data(entry: &Entry) -> String {
-    serde_json::to_string(entry).unwrap_or_default()
+    visible_json(&serde_json::to_string(entry).unwrap_or_default())
 }
 
 /// Whether the columns say all of an end, and nothing otherwise than it is.
 fn is_told_by_columns(end: &EndEntry) -> bool {
-    let told = |text: &Option<String>| text.as_ref().is_none_or(|text| !text.trim().is_empty());
+    let told = |text: &Option<String>| {
+        let is_told = |text: &String| !text.trim().is_empty() && !text.contains(is_hidden);
+        text.as_ref().is_none_or(is_told)
+    };
     let plain = |text: &Option<String>| text.as_ref().is_none_or(|text| text.trim() == text);
     let shot = |shot: &ShotEntry| {
-        let one_word = |flag: &String| flag.split_whitespace().count() == 1 && flag.trim() == flag;
+        let one_word = |flag: &String| {
+            let words = flag.split_whitespace().count();
+            words == 1 && flag.trim() == flag && !flag.contains(is_hidden)
+        };
         shot.others.is_empty()
             && [&shot.call, &shot.tail_seen].into_iter().all(|text| told(text) && plain(text))
             && shot.flags.iter().all(one_word)
             && !shot.shaft.is_empty()
             && shot.shaft.trim() == shot.shaft
+            && !shot.shaft.contains(is_hidden)
     };
     end.others.is_empty()
         && [&end.evening, &end.at, &end.note].into_iter().all(told)
@@ -65,7 +74,8 @@ fn is_told_by_columns(end: &EndEntry) -> bool {
 }
 
 fn row(record: &Record, end: &EndEntry, shot: &ShotEntry, data: &str) -> Vec<String> {
-    let text = |text: &Option<String>| text.as_deref().map(guarded).unwrap_or_default();
+    let cell = |text: &str| guarded(&visible(text));
+    let text = |text: &Option<String>| text.as_deref().map(cell).unwrap_or_default();
     let mut shot = shot.clone();
     let mut cells = vec![
         record.seq.to_string(),
@@ -76,10 +86,10 @@ fn row(record: &Record, end: &EndEntry, shot: &ShotEntry, data: &str) -> Vec<Str
         text(&end.at),
         text(&end.note),
         end.distance_m.map(number).unwrap_or_default(),
-        guarded(&shot.shaft),
+        cell(&shot.shaft),
     ];
     cells.extend(NUMBERS.iter().map(|of| of.of(&mut shot).map(number).unwrap_or_default()));
-    cells.extend([text(&shot.call), guarded(&shot.flags.join(" ")), text(&shot.tail_seen)]);
+    cells.extend([text(&shot.call), cell(&shot.flags.join(" ")), text(&shot.tail_seen)]);
     cells.push(guarded(data));
     cells
 }
