@@ -58,7 +58,7 @@ fn record(text: &str, piece: &RawValue) -> Result<Read, Located<TableFault>> {
         serde_json::from_str(piece.get()).map_err(|error| unreadable(error.to_string()))?;
     let data = place(text, one.data.get());
     let entry = Entry::read(&one.kind, one.data.get())
-        .map_err(|damage| Located::new(TableFault::Data { reason: damage.to_string() }, data))?;
+        .map_err(|damage| Located::new(TableFault::data(&damage), data))?;
     Ok(Read {
         seq: Some(one.record),
         id: Some(one.record_id),

@@ -19,8 +19,11 @@ pub struct Incoming {
     pub entry: Entry,
     /// The bytes of the text it was read from.
     pub whole: Range<usize>,
-    cells: Vec<(usize, String, Range<usize>)>,
+    cells: Vec<ReadCell>,
 }
+
+/// Which shot of an end, or the end itself, which member of it, and where that was read.
+pub(crate) type ReadCell = (Option<usize>, String, Range<usize>);
 
 /// An entry before it has its id.
 #[derive(Clone, Debug)]
@@ -33,7 +36,7 @@ pub(crate) struct Read {
     /// Whether all of it was said in one cell: then the rows below that go on with it add nothing.
     pub complete: bool,
     /// For each shot and member, where it was read.
-    pub cells: Vec<(usize, String, Range<usize>)>,
+    pub cells: Vec<ReadCell>,
 }
 
 /// Gives each entry its id: the stated one, or one that follows from what it says and how often it was said before.
@@ -56,10 +59,9 @@ pub(crate) fn identified(read: Vec<Read>) -> Vec<Incoming> {
 impl Incoming {
     /// The bytes of the text that gave what stands at `place` of the entry; the nearest around it where nothing did.
     pub fn span(&self, place: &Place) -> Range<usize> {
-        let Some(shot) = place.shot() else { return self.whole.clone() };
-        let of_shot = || self.cells.iter().filter(|(at, _, _)| *at == shot);
-        let named = of_shot().find(|(_, member, _)| Some(member.as_str()) == place.name());
-        let found = named.or_else(|| of_shot().find(|(_, member, _)| member == "shaft"));
-        found.map_or(&self.whole, |(_, _, span)| span).clone()
+        let of_it = || self.cells.iter().filter(|(shot, ..)| *shot == place.shot());
+        let named = of_it().find(|(_, member, _)| Some(member.as_str()) == place.name());
+        let found = named.or_else(|| of_it().find(|(_, member, _)| member == "shaft"));
+        found.map_or(&self.whole, |(.., span)| span).clone()
     }
 }

@@ -24,12 +24,18 @@ pub use heard::Heard;
 const HELP: &str = "\
 r31u8    31 right and 8 up (l left, d down); 2h8 toward 2 o'clock; 0 the spot
 tl2.5    tail 2.5 degrees left (tr right, tu high, td low); t0 straight
-tl2cm    tail 2 cm left by tape; tls some, tlm much, tl who knows; tn none seen
+tl2cm    tail 2 cm left by tape; tls some, tlm much, tl unknown; tn none
 i4       the mark stood at 4 o'clock after all
 p g      called poor, good; w wind, k contact, n nock turned, q doubtful
 x b      lost, broken;  -  this arrow was not shot
-7 l9     of arrow 7: what was typed is put right, or an arrow that was not planned
+7 l9     of arrow 7: puts right what was typed, or adds an arrow to the end
 note ... a note on this end;  stop  leave, nothing is recorded";
+
+/// What is said where `next` asks for no end.
+const BOW_FIRST: &str =
+    "No end is asked for: `next` has the bow moved first. Any arrows can be entered.";
+const NOTHING_LEFT: &str =
+    "No end is asked for: nothing is left worth a shot. Any arrows can be entered.";
 
 /// An end that is being entered.
 pub struct Dialogue {
@@ -38,6 +44,8 @@ pub struct Dialogue {
     names: Vec<String>,
     stage: Stage,
     note: Option<String>,
+    /// Why no end was asked for, where none was.
+    unasked: Option<&'static str>,
     unit: &'static Unit,
 }
 
@@ -60,9 +68,12 @@ impl Dialogue {
     pub fn begin(opened: &Opened) -> Self {
         let state = opened.journal.state();
         let roster = state.roster();
-        let arrows: Vec<Arrow> = match opened.advice().step {
-            Step::Shoot(shots) => shots.iter().map(|shot| Arrow::planned(shot, roster)).collect(),
-            Step::MoveBow | Step::Finished(_) => Vec::new(),
+        let (arrows, unasked): (Vec<Arrow>, _) = match opened.advice().step {
+            Step::Shoot(shots) => {
+                (shots.iter().map(|shot| Arrow::planned(shot, roster)).collect(), None)
+            }
+            Step::MoveBow => (Vec::new(), Some(BOW_FIRST)),
+            Step::Finished(_) => (Vec::new(), Some(NOTHING_LEFT)),
         };
         let known = roster.shafts.iter().chain(&roster.references);
         Self {
@@ -70,13 +81,14 @@ impl Dialogue {
             arrows,
             names: known.map(|standing| standing.name.to_string()).collect(),
             note: None,
+            unasked,
             unit: opened.ruler().unit(),
         }
     }
 
     /// The first screen.
     pub fn opening(&self) -> String {
-        self.asking("")
+        self.asking(self.unasked.unwrap_or_default())
     }
 
     /// What follows on a line; without one, the person has gone.
@@ -98,6 +110,9 @@ impl Dialogue {
             ("", Stage::Confirm) => self.done(check),
             ("", Stage::Arrows) if self.current().is_none() && self.is_anything_said() => {
                 self.go_on()
+            }
+            ("", Stage::Arrows) if self.current().is_none() => {
+                self.answer("Nothing is entered yet; stop leaves it so.")
             }
             ("-", Stage::Arrows) => {
                 if let Some(arrow) = self.current() {

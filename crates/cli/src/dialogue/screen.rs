@@ -102,7 +102,7 @@ impl Dialogue {
                 format!("{place} of {}: {}{mark}> ", self.arrows.len(), arrow.shot.shaft)
             }
             (Stage::Arrows, None) => {
-                "An arrow by its name, for example 7 r31u8tl2; Enter alone when that was all.\n> "
+                "An arrow by its name, for example 7 r31u8tl2; Enter alone when that was all;\nstop leaves.\n> "
                     .to_owned()
             }
             (Stage::Confirm, _) => {

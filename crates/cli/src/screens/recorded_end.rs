@@ -19,7 +19,7 @@ pub fn recorded_end(opened: &Opened) -> String {
     screen.extend(asked);
     screen
         + &format!(
-            "\nThen: {}\nWrong? {} {number} \"SHAFT ...\", or {}\n",
+            "\nThen: {}\nWrong? {} {number} \"SHAFT ...\"\n    or: {}\n",
             command("next", &opened.path),
             command("fix", &opened.path),
             command("undo", &opened.path)

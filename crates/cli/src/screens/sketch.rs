@@ -12,8 +12,8 @@ const ROWS: i32 = 5;
 /// A character is about twice as high as it is wide.
 const ROW_IN_COLUMNS: f64 = 2.0;
 
-/// What a column may stand for, mm.
-const SCALES_MM: [f64; 9] = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0];
+/// What a column may stand for, mm; finer, the face would jump from arrow to arrow.
+const SCALES_MM: [f64; 7] = [5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0];
 
 /// A tail that leans less is not drawn.
 const LEAST_LEAN: Angle = Angle::from_degrees(1.0);
@@ -171,7 +171,7 @@ mod tests {
         assert!(find('7').0 < 5 && find('7').1 > 30);
         assert!(find('R').0 > 5 && find('R').1 > 30 && find('R').1 < find('7').1);
         assert_eq!(find('\\'), (find('7').0 - 1, find('7').1 - 1));
-        assert_eq!(lines[11], "One column is 2 mm, one row 4 mm; + is the spot, / | \\ - a tail.");
+        assert_eq!(lines[11], "One column is 5 mm, one row 10 mm; + is the spot, / | \\ - a tail.");
     }
 
     #[test]

@@ -24,6 +24,11 @@ pub fn leading_number(text: &str) -> Result<LeadingNumber, Located<QuantityFault
     let (written, rest) = text.split_at(end);
     let written = written.trim_start();
     let found = |fault, span| Err(Located::new(fault, span));
+    let after_comma =
+        rest.strip_prefix(',').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+    if written.trim_start_matches(['+', '-']).is_empty() && after_comma {
+        return found(QuantityFault::decimal_comma(text.trim()), end..end + 1);
+    }
     if !written.contains(|c: char| c.is_ascii_digit()) {
         return found(QuantityFault::NotANumber, start..text.trim_end().len().max(start));
     }

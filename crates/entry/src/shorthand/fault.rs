@@ -40,6 +40,9 @@ pub enum ShorthandFault {
     /// A tail by an amount, toward nowhere.
     #[error("toward which side does the tail stand off?")]
     TailWithoutSide,
+    /// How far arrows stick out, where no tail was read by tape.
+    #[error("how far arrows stick out says something only of a tail that was read by tape")]
+    ProtrudingAlone,
     /// A tail by degrees and by tape.
     #[error("one tail is read one way: degrees, a tape, or an eye")]
     TailReadTwoWays,
@@ -59,7 +62,15 @@ pub enum ShorthandFault {
 
 impl ShorthandFault {
     pub(super) fn unknown_word(word: &str) -> Self {
-        Self::UnknownWord { word: word.to_owned(), meant: meant(word) }
+        let shown: String = word.chars().take(LONGEST_SHOWN).collect();
+        let rest = if shown.len() < word.len() { "..." } else { "" };
+        Self::UnknownWord { word: shown + rest, meant: meant(word) }
+    }
+
+    /// A word that people write in full.
+    pub(super) fn full_word(word: &str) -> Option<Self> {
+        let known = SHORT_FOR.iter().any(|(full, _)| *full == word);
+        known.then(|| Self::unknown_word(word))
     }
 }
 
@@ -82,6 +93,9 @@ impl Advising for ShorthandFault {
             Self::TailWithoutSide => {
                 "tl2 is 2 degrees left; tr right, tu high, td low, t10h2 by clock"
             }
+            Self::ProtrudingAlone => {
+                "for example tl2cm s62cm; take it out where tails are in degrees"
+            }
             Self::TailReadTwoWays => {
                 "give both sides of it in degrees, or both with a unit of length"
             }
@@ -102,6 +116,17 @@ fn meant(word: &str) -> Option<String> {
     if !number.is_empty() && matches!(letters, "r" | "l" | "u" | "d") {
         return Some(format!("{letters}{number}"));
     }
+    // A tail toward a corner has no side.
+    let corner = match word {
+        "tul" | "tlu" => Some("t10.5h"),
+        "tur" | "tru" => Some("t1.5h"),
+        "tdr" | "trd" => Some("t4.5h"),
+        "tdl" | "tld" => Some("t7.5h"),
+        _ => None,
+    };
+    if let Some(corner) = corner {
+        return Some(corner.to_owned());
+    }
     // A tail by eye, with its amount in full.
     let amounts = [("some", "s"), ("lots", "m"), ("much", "m"), ("lot", "m"), ("none", "")];
     for (amount, letter) in amounts {
@@ -115,6 +140,9 @@ fn meant(word: &str) -> Option<String> {
     let full = closest(word, full.filter(|full| full.len() > 3 || *full == word))?;
     SHORT_FOR.iter().find(|(known, _)| *known == full).map(|(_, short)| (*short).to_owned())
 }
+
+/// Of a longer word the beginning is enough to be known again.
+const LONGEST_SHOWN: usize = 30;
 
 /// Words that people write in full, and what is typed for them.
 const SHORT_FOR: [(&str, &str); 15] = [

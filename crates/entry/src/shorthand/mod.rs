@@ -39,7 +39,10 @@ pub fn parse(line: &str, unit: &'static Unit) -> Result<TypedEnd, Located<Shorth
         return Err(Located::new(ShorthandFault::Nothing, 0..line.len()));
     }
     share_protruding_length(&mut end.entry.shots);
-    Ok(end)
+    match end.protruding_alone() {
+        Some(span) => Err(Located::new(ShorthandFault::ProtrudingAlone, span)),
+        None => Ok(end),
+    }
 }
 
 /// Reads what is said anew of some arrows of an end: for each the bytes of its name, and the words behind it.

@@ -28,6 +28,9 @@ pub(super) fn tail(word: &str, rest: &str) -> Read<Word> {
             Ok(to_side(side, &amount))
         }
         Some('0'..='9' | '.') => toward_hour(word, rest),
+        _ if matches!(rest, "s" | "some" | "m" | "much" | "lots") => {
+            Err(Located::new(ShorthandFault::TailWithoutSide, 0..rest.len()))
+        }
         _ => Err(Located::new(ShorthandFault::unknown_word(word), 0..rest.len())),
     }
 }

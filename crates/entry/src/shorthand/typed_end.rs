@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use quarterturn_journal::{EndEntry, Place};
+use quarterturn_journal::{EndEntry, Place, ShotEntry};
 
 use super::group::Group;
 
@@ -33,6 +33,13 @@ impl TypedEnd {
     pub(super) fn push(&mut self, group: Group) {
         self.entry.shots.push(group.shot);
         self.places.push(group.places);
+    }
+
+    /// Where a protruding length was said without a tail that was read by tape.
+    pub(super) fn protruding_alone(&self) -> Option<Range<usize>> {
+        let alone = |shot: &ShotEntry| shot.protruding_mm.is_some() && shot.tail_x_mm.is_none();
+        let at = self.entry.shots.iter().position(alone)?;
+        Some(self.places.get(at)?.span(Some("protruding_mm")))
     }
 
     /// The bytes of the line that gave what stands at `place` of the end; the nearest around it where nothing did.

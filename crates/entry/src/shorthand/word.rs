@@ -52,6 +52,9 @@ impl Word {
         if let Some(letter) = Self::of_letter(word) {
             return Ok(letter);
         }
+        if let Some(full) = ShorthandFault::full_word(word) {
+            return Err(Located::new(full, 0..word.len()));
+        }
         let unknown = || Located::new(ShorthandFault::unknown_word(word), 0..word.len());
         let mut rest = word.chars();
         let shift = |fault: Located<_>| fault.shifted(1);

@@ -1,9 +1,9 @@
 //! The columns of a table, by their names.
 
-use super::TableFault;
 use super::delimiter::bare;
 use super::member::Member;
 use super::row::{Cell, Row};
+use super::{MOST_FAULTS, TableFault};
 use crate::Located;
 
 /// What each column holds.
@@ -21,6 +21,9 @@ impl Columns {
                 }
                 Ok(member) => members.push(member),
                 Err(fault) => faults.push(Located::new(fault, span)),
+            }
+            if faults.len() == MOST_FAULTS {
+                break;
             }
         }
         let columns = Self(members);

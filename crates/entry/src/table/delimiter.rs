@@ -19,7 +19,7 @@ impl Delimiter {
             return Err(Located::new(TableFault::Empty, 0..text.len()));
         }
         let named =
-            |one: &Self| head.split(one.0).filter(|name| Member::named(bare(name)).is_ok()).count();
+            |one: &Self| head.split(one.0).filter(|name| Member::is_named(bare(name))).count();
         let parts = |one: &Self| head.matches(one.0).count();
         let best = Self::ALL.into_iter().max_by_key(|one| (named(one), parts(one)));
         Ok(best.unwrap_or(Self(',')))

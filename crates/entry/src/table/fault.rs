@@ -1,5 +1,6 @@
 //! What can be wrong with a table.
 
+use quarterturn_journal::Damage;
 use thiserror::Error;
 
 use crate::list::either;
@@ -105,6 +106,19 @@ pub(super) const KINDS: [&str; 9] =
     ["new", "end", "bow", "shaft", "add", "fix", "note", "undo", "redo"];
 
 impl TableFault {
+    /// What an entry's data are not.
+    pub(crate) fn data(damage: &Damage) -> Self {
+        let reason = match damage {
+            // The reader of JSON names a type of ours.
+            Damage::Content { reason } if reason.contains("untagged") => {
+                "it is neither a change nor a reason to leave it".to_owned()
+            }
+            Damage::Content { reason } => reason.clone(),
+            other => other.to_string(),
+        };
+        Self::Data { reason }
+    }
+
     pub(super) fn no_unit(name: &str, stem: &str, units: Vec<&'static str>) -> Self {
         let choices = units.into_iter().map(|unit| format!("{stem}_{unit}")).collect();
         Self::NoUnit { name: name.to_owned(), choices }

@@ -100,6 +100,9 @@ const PLAIN: [(&str, Member); 13] = [
     ("data", Member::Data),
 ];
 
+/// Of a longer name the beginning is enough to be known again, and none is near it.
+const LONGEST_NAME: usize = 24;
+
 /// Units of the distance, in metres.
 const DISTANCES: [(&str, f64); 3] = [("m", 1.0), ("yd", 0.9144), ("ft", 0.3048)];
 
@@ -130,9 +133,23 @@ impl Member {
             let units = DISTANCES.map(|(symbol, _)| symbol).to_vec();
             return Err(TableFault::no_unit(&name, "distance", units));
         }
-        let known = Self::names();
-        let meant = closest(&name, known.iter().map(String::as_str)).map(str::to_owned);
+        let meant = if name.len() <= LONGEST_NAME { Self::nearest(&name) } else { None };
+        let name = name.chars().take(LONGEST_NAME).collect();
         Err(TableFault::UnknownColumn { name, meant })
+    }
+
+    /// Whether a column can have this name.
+    pub fn is_named(name: &str) -> bool {
+        let name = name.to_lowercase();
+        PLAIN.iter().any(|(plain, _)| *plain == name)
+            || name.rsplit_once('_').is_some_and(|(stem, _)| {
+                stem == "distance" || NUMBERS.iter().any(|number| number.stem == stem)
+            })
+    }
+
+    fn nearest(name: &str) -> Option<String> {
+        let known = Self::names();
+        closest(name, known.iter().map(String::as_str)).map(str::to_owned)
     }
 
     fn names() -> Vec<String> {

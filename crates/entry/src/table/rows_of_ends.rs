@@ -12,7 +12,7 @@ use super::guarded::unguarded;
 use super::member::Member;
 use super::row::{Cell, Row};
 use crate::Located;
-use crate::incoming::Read;
+use crate::incoming::{Read, ReadCell};
 
 type Faults = Vec<Located<TableFault>>;
 
@@ -79,7 +79,7 @@ impl Reader<'_> {
         let entry = match data {
             Some(data) => self.from_data(&kind, &data)?,
             None if kind == "end" => {
-                let mut end = self.end_without_shots()?;
+                let mut end = self.end_without_shots(&mut cells)?;
                 self.shot(&mut end, &mut cells)?;
                 Entry::End(end)
             }
@@ -91,27 +91,27 @@ impl Reader<'_> {
     }
 
     fn from_data(&self, kind: &str, data: &Cell<'_>) -> Result<Entry, Faults> {
-        Entry::read(kind, data.text).map_err(|damage| {
-            let fault = TableFault::Data { reason: damage.to_string() };
-            vec![Located::new(fault, data.span.clone())]
-        })
+        Entry::read(kind, data.text)
+            .map_err(|damage| vec![Located::new(TableFault::data(&damage), data.span.clone())])
     }
 
-    fn end_without_shots(&self) -> Result<EndEntry, Faults> {
-        let text = |member| {
-            let cell = self.columns.cell(self.row, member);
-            cell.map(|cell| unguarded(cell.text).to_owned())
+    fn end_without_shots(&self, cells: &mut Vec<ReadCell>) -> Result<EndEntry, Faults> {
+        let mut text = |member, name: &str| {
+            let cell = self.columns.cell(self.row, member)?;
+            cells.push((None, name.to_owned(), cell.span));
+            Some(unguarded(cell.text).to_owned())
         };
         let mut end = EndEntry {
-            evening: text(Member::Evening),
-            at: text(Member::At),
-            note: text(Member::Note),
+            evening: text(Member::Evening, "evening"),
+            at: text(Member::At, "at"),
+            note: text(Member::Note, "note"),
             ..EndEntry::default()
         };
         for (member, cell) in self.columns.cells(self.row) {
             if let Member::Distance(metres) = member {
                 let value = number(cell.text, self.delimiter)
-                    .map_err(|fault| vec![Located::new(fault, cell.span)])?;
+                    .map_err(|fault| vec![Located::new(fault, cell.span.clone())])?;
+                cells.push((None, "distance_m".to_owned(), cell.span));
                 end.distance_m = Some(value * metres);
             }
         }
@@ -119,11 +119,7 @@ impl Reader<'_> {
     }
 
     /// Adds the shot of this row to its end.
-    fn shot(
-        &self,
-        end: &mut EndEntry,
-        cells: &mut Vec<(usize, String, std::ops::Range<usize>)>,
-    ) -> Result<(), Faults> {
+    fn shot(&self, end: &mut EndEntry, cells: &mut Vec<ReadCell>) -> Result<(), Faults> {
         let (mut shot, mut faults) = (ShotEntry::default(), Vec::new());
         if self.row.len() != self.columns.len() {
             let (found, expected) = (self.row.len(), self.columns.len());
@@ -158,7 +154,7 @@ impl Reader<'_> {
                 }
                 _ => continue,
             };
-            cells.push((end.shots.len(), name.to_owned(), span));
+            cells.push((Some(end.shots.len()), name.to_owned(), span));
         }
         if shot.shaft.is_empty() {
             faults.push(Located::new(TableFault::NoShaft, self.row.whole.clone()));
