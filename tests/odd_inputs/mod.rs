@@ -33,12 +33,11 @@ fn marked(lines: &[&str]) -> Option<String> {
     let column = caret.len() - caret.trim_start().len();
     let label = caret.trim_start().trim_start_matches('^').trim_start();
     let origin = lines.iter().find_map(|line| line.trim_start().strip_prefix("--> "));
-    let place = match origin {
-        Some(origin) => origin.splitn(2, ':').nth(1)?.to_owned(),
-        None => {
-            let number = lines[at - 1].split_once(" | ").map_or("?", |(number, _)| number);
-            format!("{number}:{column}")
-        }
+    let place = if let Some(origin) = origin {
+        origin.split_once(':')?.1.to_owned()
+    } else {
+        let number = lines[at - 1].split_once(" | ").map_or("?", |(number, _)| number);
+        format!("{number}:{column}")
     };
     Some(format!("{place} {label}"))
 }

@@ -25,6 +25,7 @@ impl<F> Located<F> {
     }
 
     /// The same, where the text examined began `by` bytes into the whole.
+    #[must_use]
     pub fn shifted(self, by: usize) -> Self {
         Self { span: self.span.start + by..self.span.end + by, ..self }
     }

@@ -6,8 +6,11 @@ const FARTHEST: usize = 2;
 /// The candidate nearest to `typed`, case apart, at most two letters away and not wholly another word.
 pub fn closest<'a>(typed: &str, candidates: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
     let typed = typed.to_lowercase();
+    let letters = typed.chars().count();
     candidates
         .into_iter()
+        // What is so much longer or shorter need not be compared letter by letter.
+        .filter(|name| name.chars().count().abs_diff(letters) <= FARTHEST)
         .map(|name| (strsim::damerau_levenshtein(&typed, &name.to_lowercase()), name))
         .filter(|(distance, name)| *distance <= FARTHEST && *distance < name.chars().count())
         .min_by_key(|(distance, _)| *distance)

@@ -13,6 +13,9 @@ pub use number::leading_number;
 pub use unit::{Dimension, Unit};
 
 /// A length; without a unit it is in `bare`, and where there is none it is refused.
+///
+/// # Errors
+/// What is wrong with the number or its unit, and where.
 pub fn length(
     text: &str,
     bare: Option<&'static Unit>,
@@ -21,16 +24,25 @@ pub fn length(
 }
 
 /// A mass in grains, with its unit.
+///
+/// # Errors
+/// What is wrong with the number or its unit, and where.
 pub fn mass_gr(text: &str) -> Result<f64, Located<QuantityFault>> {
     in_base(text, Dimension::Mass, None)
 }
 
 /// A speed in metres per second, with its unit.
+///
+/// # Errors
+/// What is wrong with the number or its unit, and where.
 pub fn speed_m_s(text: &str) -> Result<f64, Located<QuantityFault>> {
     in_base(text, Dimension::Speed, None)
 }
 
 /// An angle in degrees, with or without its unit: nobody here says anything else.
+///
+/// # Errors
+/// What is wrong with the number or its unit, and where.
 pub fn angle_deg(text: &str) -> Result<f64, Located<QuantityFault>> {
     in_base(text, Dimension::Angle, Some(Unit::DEGREE))
 }

@@ -16,6 +16,9 @@ pub struct LeadingNumber {
 }
 
 /// Reads `[+-]digits[.digits]` after leading blanks; no exponents, no names such as "infinity".
+///
+/// # Errors
+/// What stands there instead of a number, and where.
 pub fn leading_number(text: &str) -> Result<LeadingNumber, Located<QuantityFault>> {
     let trimmed = text.trim_start();
     let start = text.len() - trimmed.len();

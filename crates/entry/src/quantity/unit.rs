@@ -72,6 +72,9 @@ impl Unit {
     pub const DEGREE: &'static Self = &UNITS[6];
 
     /// The unit that is typed `symbol`, in whatever case, where one of `dimension` is expected.
+    ///
+    /// # Errors
+    /// A unit that is not known, or measures something else.
     pub fn named(symbol: &str, dimension: Dimension) -> Result<&'static Self, QuantityFault> {
         let lower = symbol.to_lowercase();
         match UNITS.iter().find(|unit| unit.symbol == lower) {

@@ -40,7 +40,7 @@ fn point(text: &str, delimiter: Delimiter) -> Result<String, TableFault> {
     let is_decimal = !whole.contains('.')
         && !part.contains([',', '.'])
         && part.starts_with(|c: char| c.is_ascii_digit());
-    let thousands = part.len() == 3 && digits.trim_start_matches('0') != "";
+    let thousands = part.len() == 3 && !digits.trim_start_matches('0').is_empty();
     if is_decimal && !thousands && delimiter.leaves_commas() {
         Ok(format!("{whole}.{part}"))
     } else {

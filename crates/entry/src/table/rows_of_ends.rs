@@ -77,7 +77,7 @@ impl Reader<'_> {
         let data = self.columns.cell(self.row, Member::Data);
         let complete = data.is_some();
         let entry = match data {
-            Some(data) => self.from_data(&kind, &data)?,
+            Some(data) => stated(&kind, &data)?,
             None if kind == "end" => {
                 let mut end = self.end_without_shots(&mut cells)?;
                 self.shot(&mut end, &mut cells)?;
@@ -88,11 +88,6 @@ impl Reader<'_> {
         let whole = self.row.whole.clone();
         let (seq, id, time) = (self.seq()?, self.id()?, self.time()?);
         Ok(Read { seq, id, time, entry, whole, complete, cells })
-    }
-
-    fn from_data(&self, kind: &str, data: &Cell<'_>) -> Result<Entry, Faults> {
-        Entry::read(kind, data.text)
-            .map_err(|damage| vec![Located::new(TableFault::data(&damage), data.span.clone())])
     }
 
     fn end_without_shots(&self, cells: &mut Vec<ReadCell>) -> Result<EndEntry, Faults> {
@@ -196,4 +191,11 @@ impl Reader<'_> {
         let cell = self.columns.cell(self.row, member);
         Located::new(fault, cell.map_or(self.row.whole.clone(), |cell| cell.span))
     }
+}
+
+/// The entry of this kind whose data stand in one cell.
+fn stated(kind: &str, data: &Cell<'_>) -> Result<Entry, Faults> {
+    // An apostrophe that keeps text from being a formula may stand before it.
+    Entry::read(kind, unguarded(data.text))
+        .map_err(|damage| vec![Located::new(TableFault::data(&damage), data.span.clone())])
 }

@@ -60,119 +60,117 @@ fn the_same_text_gives_the_same_ids_and_the_same_end_twice_gives_two() {
     assert_eq!(ids()[0].to_string(), "466fcfbd06be7700");
 }
 
+/// A table, the part of it that is wrong, what is said of it, and the way on.
+const WRONG: &[[&str; 4]] = &[
+    ["", "", "there is no table here", "for example: shaft,x_mm,y_mm and below it 7,31,8"],
+    [
+        "shaft,x_mm,y_mm\n",
+        "shaft,x_mm,y_mm",
+        "there is no line below the names of the columns",
+        "for example: shaft,x_mm,y_mm and below it 7,31,8",
+    ],
+    ["shaft,x,y_mm\n7,1,2\n", "x", "in which unit is \"x\"?", "call it x_mm, x_cm or x_in"],
+    ["shaft,x_m,y_mm\n7,1,2\n", "x_m", "in which unit is \"x_m\"?", "call it x_mm, x_cm or x_in"],
+    [
+        "shaft,x_mm,y_mm,lean_z_deg\n7,1,2,3\n",
+        "lean_z_deg",
+        "no column is called \"lean_z_deg\"",
+        "did you mean \"lean_x_deg\"?",
+    ],
+    [
+        "shaft,x_mm,y_mm,moon\n7,1,2,3\n",
+        "moon",
+        "no column is called \"moon\"",
+        "take the column out, or give it one of the names in docs/import-export.md",
+    ],
+    [
+        "shaft,x_mm,x_cm\n7,1,2\n",
+        "x_cm",
+        "another column says this already",
+        "take one of the two out",
+    ],
+    [
+        "x_mm,y_mm\n1,2\n",
+        "x_mm,y_mm",
+        "no column is called \"shaft\"",
+        "for example: shaft,x_mm,y_mm and below it 7,31,8",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,1,2,3\n",
+        "7,1,2,3",
+        "this line has 4 cells, and there are 3 columns",
+        "put a cell with a comma, a semicolon or a line end in quotes",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,31mm,2\n",
+        "31mm",
+        "the unit is in the name of the column",
+        "write the number alone",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,\"1,5\",2\n",
+        "\"1,5\"",
+        "a decimal comma, or thousands?",
+        "write decimals with a point, or part the columns with semicolons; thousands have no mark",
+    ],
+    [
+        "shaft;x_mm;y_mm\n7;1,234;2\n",
+        "1,234",
+        "a decimal comma, or thousands?",
+        "write decimals with a point, or part the columns with semicolons; thousands have no mark",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,NaN,2\n",
+        "NaN",
+        "a number was expected here",
+        "for example 12 or 12.5; leave the cell blank where it is not known",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,1e999,2\n",
+        "1e999",
+        "this number is too large",
+        "check the number and its unit",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,1,2\n,3,4\n",
+        ",3,4",
+        "whose shot is this?",
+        "write the name of the shaft or the reference",
+    ],
+    [
+        "shaft,x_mm,y_mm\n7,\"1,2\n",
+        "\"1,2",
+        "this quote is not closed",
+        "end the cell with a quote, and double the quotes inside it",
+    ],
+    [
+        "kind,shaft,x_mm,y_mm\nedn,7,1,2\n",
+        "edn",
+        "\"edn\" is not a kind of entry",
+        "did you mean \"end\"?",
+    ],
+    [
+        "kind,shaft,x_mm,y_mm\nbow,,,\n",
+        "bow",
+        "an entry of this kind needs its data",
+        "take it from the export, or leave the line out",
+    ],
+    [
+        "record_id,shaft,x_mm,y_mm\nxyz,7,1,2\n",
+        "xyz",
+        "this is not an id of 16 hexadecimal digits",
+        "leave the column out where the table was written by hand",
+    ],
+];
+
 #[test]
 fn every_fault_stands_where_it_is() {
-    for (text, place, sentence, way_on) in [
-        ("", "", "there is no table here", "for example: shaft,x_mm,y_mm and below it 7,31,8"),
-        (
-            "shaft,x_mm,y_mm\n",
-            "shaft,x_mm,y_mm",
-            "there is no line below the names of the columns",
-            "for example: shaft,x_mm,y_mm and below it 7,31,8",
-        ),
-        ("shaft,x,y_mm\n7,1,2\n", "x", "in which unit is \"x\"?", "call it x_mm, x_cm or x_in"),
-        (
-            "shaft,x_m,y_mm\n7,1,2\n",
-            "x_m",
-            "in which unit is \"x_m\"?",
-            "call it x_mm, x_cm or x_in",
-        ),
-        (
-            "shaft,x_mm,y_mm,lean_z_deg\n7,1,2,3\n",
-            "lean_z_deg",
-            "no column is called \"lean_z_deg\"",
-            "did you mean \"lean_x_deg\"?",
-        ),
-        (
-            "shaft,x_mm,y_mm,moon\n7,1,2,3\n",
-            "moon",
-            "no column is called \"moon\"",
-            "take the column out, or give it one of the names in docs/import-export.md",
-        ),
-        (
-            "shaft,x_mm,x_cm\n7,1,2\n",
-            "x_cm",
-            "another column says this already",
-            "take one of the two out",
-        ),
-        (
-            "x_mm,y_mm\n1,2\n",
-            "x_mm,y_mm",
-            "no column is called \"shaft\"",
-            "for example: shaft,x_mm,y_mm and below it 7,31,8",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,1,2,3\n",
-            "7,1,2,3",
-            "this line has 4 cells, and there are 3 columns",
-            "put a cell with a comma, a semicolon or a line end in quotes",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,31mm,2\n",
-            "31mm",
-            "the unit is in the name of the column",
-            "write the number alone",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,\"1,5\",2\n",
-            "\"1,5\"",
-            "a decimal comma, or thousands?",
-            "write decimals with a point, or part the columns with semicolons; thousands have no mark",
-        ),
-        (
-            "shaft;x_mm;y_mm\n7;1,234;2\n",
-            "1,234",
-            "a decimal comma, or thousands?",
-            "write decimals with a point, or part the columns with semicolons; thousands have no mark",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,NaN,2\n",
-            "NaN",
-            "a number was expected here",
-            "for example 12 or 12.5; leave the cell blank where it is not known",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,1e999,2\n",
-            "1e999",
-            "this number is too large",
-            "check the number and its unit",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,1,2\n,3,4\n",
-            ",3,4",
-            "whose shot is this?",
-            "write the name of the shaft or the reference",
-        ),
-        (
-            "shaft,x_mm,y_mm\n7,\"1,2\n",
-            "\"1,2",
-            "this quote is not closed",
-            "end the cell with a quote, and double the quotes inside it",
-        ),
-        (
-            "kind,shaft,x_mm,y_mm\nedn,7,1,2\n",
-            "edn",
-            "\"edn\" is not a kind of entry",
-            "did you mean \"end\"?",
-        ),
-        (
-            "kind,shaft,x_mm,y_mm\nbow,,,\n",
-            "bow",
-            "an entry of this kind needs its data",
-            "take it from the export, or leave the line out",
-        ),
-        (
-            "record_id,shaft,x_mm,y_mm\nxyz,7,1,2\n",
-            "xyz",
-            "this is not an id of 16 hexadecimal digits",
-            "leave the column out where the table was written by hand",
-        ),
-    ] {
+    for [text, place, sentence, way_on] in WRONG {
         let faults = read(text).unwrap_err();
         let fault = &faults[0];
-        assert_eq!(fault.fault.to_string(), sentence, "{text}");
-        assert_eq!(&text[fault.span.clone()], place, "{text}");
-        assert_eq!(fault.fault.way_on().unwrap(), way_on, "{text}");
+        assert_eq!(fault.fault.to_string(), *sentence, "{text}");
+        assert_eq!(&text[fault.span.clone()], *place, "{text}");
+        assert_eq!(fault.fault.way_on().unwrap(), *way_on, "{text}");
     }
 }
 

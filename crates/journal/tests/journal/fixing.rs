@@ -1,6 +1,6 @@
 //! Corrections, what is brought back, who joins later, and notes: every one is a record, and each can be undone.
 
-use quarterturn_geometry::Index;
+use quarterturn_geometry::{Angle, Index};
 use quarterturn_journal::{
     AddEntry, Deed, EndEntry, Entry, Fate, FixEntry, Journal, JournalError, Log, NoteEntry,
 };
@@ -15,8 +15,8 @@ fn end(journal: &Journal, number: usize) -> (u64, EndEntry) {
     (end.seq, end.entry.clone())
 }
 
-fn x_mm(journal: &Journal, number: usize, shot: usize) -> f64 {
-    journal.state().ends().nth(number - 1).unwrap().shots[shot].hit.unwrap().at.x_mm
+fn x_mm(journal: &Journal, number: usize, shot: usize) -> Option<f64> {
+    Some(journal.state().ends().nth(number - 1)?.shots[shot].hit?.at.x_mm)
 }
 
 /// Corrects where the second shot of an end hit.
@@ -42,14 +42,14 @@ fn an_earlier_end_is_put_right_and_nothing_is_rewritten() {
     let mut journal = scene.open();
     fix(&mut journal, 1, -7.0).unwrap();
     assert!(scene.bytes().starts_with(&before));
-    assert_eq!((x_mm(&journal, 1, 1), x_mm(&journal, 2, 1)), (-7.0, 31.0));
+    assert_eq!((x_mm(&journal, 1, 1), x_mm(&journal, 2, 1)), (Some(-7.0), Some(31.0)));
     fix(&mut journal, 1, -9.0).unwrap();
-    assert_eq!(x_mm(&journal, 1, 1), -9.0);
+    assert_eq!(x_mm(&journal, 1, 1), Some(-9.0));
     same(&scene, &journal);
     for stands in [-7.0, 31.0] {
         let confirmed = journal.undo(&stamp(5)).unwrap();
         assert_eq!(confirmed.recalled, Some(Deed::Corrected { end: 1 }));
-        assert_eq!(x_mm(&journal, 1, 1), stands);
+        assert_eq!(x_mm(&journal, 1, 1), Some(stands));
         same(&scene, &journal);
     }
 }
@@ -186,6 +186,6 @@ fn a_lean_read_otherwise_is_written_out_with_how_well_it_is_known() {
     let journal = scene.open();
     let Some(Event::End(end)) = journal.state().history().events.last() else { panic!() };
     let hit = end.shots[1].hit.unwrap();
-    assert_eq!(hit.lean.unwrap().x.degrees(), -2.006);
-    assert_eq!(hit.lean_sd.unwrap().degrees(), 0.479);
+    assert_eq!(hit.lean.map(|lean| lean.x), Some(Angle::from_degrees(-2.006)));
+    assert_eq!(hit.lean_sd, Some(Angle::from_degrees(0.479)));
 }
