@@ -19,6 +19,7 @@ fn a_typed_end_has_its_evening_its_note_and_its_distance() {
     let near = folder.run(&format!("end {JOURNAL}")).arg("R 0, 1 r3").args("--distance 10yd");
     near.stdout_has("from 9.14 m, kept and not pooled").check();
     let log = folder.run(&format!("log {JOURNAL}")).any_stdout().check();
+    let log = log.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(log.contains("end 1 (first cold one)") && log.contains("note: light breeze"), "{log}");
     assert!(log.contains("from 9.144 m"), "{log}");
     assert_eq!(folder.next()["shafts"][0]["shots_total"], 1);

@@ -4,7 +4,7 @@ use quarterturn_entry::shorthand;
 use quarterturn_journal::{BowEntry, EndEntry, Entry, Fate, FixEntry, Log, Record};
 
 use crate::opened::Opened;
-use crate::wording::{all, count, paragraph, visible};
+use crate::wording::{count, paragraph, visible};
 
 /// How far in a record is told: behind its number and its time.
 const LEAD: usize = 24;
@@ -56,7 +56,7 @@ fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<Strin
     let distance = end.distance_m.map(|distance_m| format!("from {distance_m} m"));
     let about: Vec<String> = end.evening.clone().into_iter().chain(distance).collect();
     let note = end.note.as_ref().map(|note| format!("note: {note}"));
-    [format!("{number} ({}): {shots}", all(about))].into_iter().chain(note).collect()
+    [format!("{number} ({}): {shots}", about.join(", "))].into_iter().chain(note).collect()
 }
 
 fn became(fate: Fate) -> Option<String> {

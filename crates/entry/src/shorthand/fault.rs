@@ -28,6 +28,9 @@ pub enum ShorthandFault {
     /// A side with a minus sign.
     #[error("the letter says the side: no sign is needed")]
     Negative,
+    /// A number beyond anything.
+    #[error("this is farther than any arrow flies")]
+    TooFar,
     /// An arrow to be corrected, and nothing said of it.
     #[error("what of {shaft}?")]
     NothingSaid {
@@ -88,6 +91,7 @@ impl Advising for ShorthandFault {
             Self::Nothing => "for example \"R 0, 7 r31 u8\"",
             Self::NoSuchHour => "hours run from 1 to 12; half past two is 2.5",
             Self::Negative => "r right, l left, u up, d down",
+            Self::TooFar => "check the number and its unit",
             Self::NothingSaid { .. } => "say what was wrong anew, for example r31 u8, i4 or p",
             Self::SaidTwice => "take one of the two out",
             Self::TailWithoutSide => {

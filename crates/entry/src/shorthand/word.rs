@@ -44,6 +44,9 @@ pub(super) enum Word {
     Noticed(Flag),
 }
 
+/// A kilometre in millimetres: what is more was meant otherwise, and has more digits than are printed again.
+const FARTHEST: f64 = 1e6;
+
 pub(super) type Read<T> = Result<T, Located<ShorthandFault>>;
 
 impl Word {
@@ -163,6 +166,8 @@ fn length(amount: &str, unit: &'static Unit) -> Read<Millimetres> {
 pub(super) fn not_negative(value: f64, written: &str) -> Read<f64> {
     if value < 0.0 {
         Err(Located::new(ShorthandFault::Negative, 0..written.len()))
+    } else if value > FARTHEST {
+        Err(Located::new(ShorthandFault::TooFar, 0..written.len()))
     } else {
         Ok(value)
     }
