@@ -159,16 +159,14 @@ impl Numbers {
             Entry::Fix(fix) => &mut fix.seq,
             _ => return Ok(entry),
         };
-        match self.0.get(seq) {
-            Some(here) => *seq = *here,
-            None => {
-                let marked = Marked::file(&input.origin, &input.text);
-                let label = format!("the record {seq} that this speaks of is not in the file");
-                return Err(Failure::new(Kind::Data, NOT_IMPORTED)
-                    .marking(marked.wrong(one.whole.clone(), label))
-                    .hinting(["import the whole export"]));
-            }
-        }
+        let Some(here) = self.0.get(seq) else {
+            let label = format!("the record {seq} that this speaks of is not in the file");
+            let marked = Marked::file(&input.origin, &input.text).wrong(one.whole.clone(), label);
+            return Err(Failure::new(Kind::Data, NOT_IMPORTED)
+                .marking(marked)
+                .hinting(["import the whole export"]));
+        };
+        *seq = *here;
         Ok(entry)
     }
 }

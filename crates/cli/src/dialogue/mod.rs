@@ -235,20 +235,16 @@ impl Dialogue {
 
     /// The next question.
     fn go_on(&mut self) -> Heard {
-        let planned = self.arrows.iter().any(|arrow| arrow.is_planned);
-        self.stage = match (self.stage, self.current().is_some()) {
-            (_, true) => Stage::Arrows,
-            // Without a plan only an empty line says that it was the last.
-            (Stage::Arrows, false) if !planned => Stage::Confirm,
-            (_, false) if self.is_anything_said() => Stage::Confirm,
-            (_, false) => Stage::Arrows,
-        };
+        let asked = self.current().is_some();
+        let all_said = !asked && self.is_anything_said();
+        self.stage = if all_said { Stage::Confirm } else { Stage::Arrows };
         self.answer("")
     }
 
     /// The next question, with what should be looked at before the last.
     fn go_on_checked(&mut self, check: Check<'_>) -> Heard {
         let planned = self.arrows.iter().any(|arrow| arrow.is_planned);
+        // Without a plan only an empty line says that it was the last.
         if !planned && self.stage == Stage::Arrows {
             return self.answer("");
         }

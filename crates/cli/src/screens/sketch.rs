@@ -33,7 +33,11 @@ impl<'a> Sketched<'a> {
     /// An arrow that was read.
     pub fn new(name: &'a str, hit: &quarterturn_tuning::Hit) -> Self {
         let leans = hit.lean.filter(|lean| lean.size() >= LEAST_LEAN);
-        Self { name, at: hit.at.from_spot(), tail: leans.map(|lean| lean.clock_angle()) }
+        Self {
+            name,
+            at: hit.at.from_spot(),
+            tail: leans.map(quarterturn_geometry::Lean::clock_angle),
+        }
     }
 }
 
