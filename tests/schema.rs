@@ -40,6 +40,21 @@ fn answers() -> Vec<Value> {
         ]});
         answers.push(folder.run(&format!("end {JOURNAL} --json -")).stdin(&end.to_string()).json());
     }
+    let read = r#"{"shots":[{"shaft":"R","x_mm":0,"y_mm":0},
+        {"shaft":"1","out_mm":31,"toward_deg":60,"tail_x_mm":-20,"tail_y_mm":3,"protruding_mm":620},
+        {"shaft":"2","x_mm":0,"y_mm":0,"tail_seen":"some","tail_toward_deg":90}]}"#;
+    answers.push(folder.run(&format!("end {JOURNAL} --json -")).stdin(read).json());
+    let line = [
+        "fix J 4 --exchange 1,2",
+        "note J dusk",
+        "shaft J 4 --add --index 30",
+        "undo J ",
+        "redo J ",
+    ];
+    answers.extend(line.map(ask));
+    answers.extend(["log J ", "export J "].map(ask));
+    let table = folder.run(&format!("import {JOURNAL} - --json")).stdin("shaft,x_in,y_in\nR,0,1\n");
+    answers.push(table.json());
     let rest = [
         "shaft J 3 --broken",
         "bow J --note rest --part rest --move-mm -0.8,0",

@@ -55,7 +55,7 @@ fn nothing_to_take_back() {
 #[test]
 fn a_command_that_does_not_exist() {
     let message = "error: unrecognized subcommand 'nxt'\n\n  \
-                   tip: a similar subcommand exists: 'next'\n\n\
+                   tip: some similar subcommands exist: 'note', 'next'\n\n\
                    Usage: quarterturn <COMMAND>\n\n\
                    For more information, try '--help'.\n";
     refused(&format!("nxt {JOURNAL}"), 2, message);
@@ -87,7 +87,22 @@ fn two_things_at_once() {
     {
         folder.run(line).code(2).stderr_has("cannot be used with").check();
     }
-    for line in ["shaft evening.journal 1", "bow evening.journal", "end evening.journal", "new"] {
+    for line in ["shaft evening.journal 1", "bow evening.journal", "fix evening.journal 1", "new"] {
         folder.run(line).code(2).stderr_has("required arguments were not provided").check();
     }
+}
+
+/// Where nobody sits at a terminal nothing is asked.
+#[test]
+fn an_end_of_nothing() {
+    let message = plain(
+        "there is no end to enter",
+        &[
+            "type it behind the journal, for example \"R 0, 7 r31 u8\"",
+            "or name a file: --file for lines, --json for JSON; - is standard input",
+            "on a terminal, and without --no-input, you are asked arrow by arrow",
+        ],
+    );
+    refused(&format!("end {JOURNAL}"), 2, &message);
+    refused(&format!("end {JOURNAL} --no-input"), 2, &message);
 }

@@ -52,11 +52,23 @@ fn a_lean_beyond_sixty_degrees() {
 #[test]
 fn a_number_that_is_none() {
     let text = r#"{"shaft":"7","x_mm":⟦"31"⟧,"y_mm":8}"#;
-    shot_refused(text, "a number is expected here, not text in quotes", &[]);
+    shot_refused(
+        text,
+        "a number is expected here, not text in quotes",
+        &["for example 12 or 12.5, without quotes"],
+    );
     let huge = r#"{"shaft":"7","x_mm":1e99⟦9⟧,"y_mm":8}"#;
-    shot_refused(huge, "this is not JSON: number out of range", &[]);
+    shot_refused(
+        huge,
+        "this is not JSON: number out of range",
+        &["look for a comma, a quote or a brace just before it"],
+    );
     let none = r#"{"shaft":"7","x_mm":⟦N⟧aN,"y_mm":8}"#;
-    shot_refused(none, "this is not JSON: expected value", &[]);
+    shot_refused(
+        none,
+        "this is not JSON: expected value",
+        &["look for a comma, a quote or a brace just before it"],
+    );
     let null = r#"{"shaft":"7","x_mm":⟦null⟧,"y_mm":8}"#;
     shot_refused(null, "a number is expected here, not null", &["leave out what is not known"]);
 }
@@ -64,11 +76,23 @@ fn a_number_that_is_none() {
 #[test]
 fn a_member_that_is_missing() {
     let half = r#"{"shaft":"7","x_mm":⟦3⟧}"#;
-    shot_refused(half, "this says nothing without \"y_mm\"", &[]);
+    shot_refused(
+        half,
+        "this says nothing without \"y_mm\"",
+        &["give \"y_mm\" too, or leave this out"],
+    );
     let lean = r#"{"shaft":"7","x_mm":3,"y_mm":2,"lean_x_deg":⟦2⟧}"#;
-    shot_refused(lean, "this says nothing without \"lean_y_deg\"", &[]);
-    let unit = r#"{"shaft":"7","x_cm":3,"y_mm":⟦2⟧}"#;
-    shot_refused(unit, "this says nothing without \"x_mm\"", &[]);
+    shot_refused(
+        lean,
+        "this says nothing without \"lean_y_deg\"",
+        &["give \"lean_y_deg\" too, or leave this out"],
+    );
+    let unit = r#"{"shaft":"7","x_cm":⟦3⟧,"y_mm":2}"#;
+    let label = "\"x_cm\" is not read here: \"x_mm\" is expected, in millimetres";
+    shot_refused(unit, label, &["convert it and name it x_mm"]);
+    let turn = r#"{"shaft":"7","x_mm":3,"y_mm":2,"index_deg":⟦400⟧}"#;
+    let label = "400 deg is too much: at most 360 deg either way";
+    shot_refused(turn, label, &["check the number and its unit"]);
 }
 
 #[test]
@@ -90,8 +114,16 @@ fn a_time_that_is_none() {
 #[test]
 fn what_is_no_end_at_all() {
     let list = "an object in braces is expected here, not a list in brackets";
-    refused("⟦[]⟧", list, &[]);
+    refused("⟦[]⟧", list, &["put braces round its members"]);
     refused(r#"{"shots":⟦[]⟧}"#, "at least one is needed here", &[]);
-    refused(r#"{"shots":[]⟦⟧"#, "this is not JSON: the text ends too early", &[]);
-    refused("⟦⟧", "this is not JSON: the text ends too early", &[]);
+    refused(
+        r#"{"shots":[]⟦⟧"#,
+        "this is not JSON: the text ends too early",
+        &["look for a comma, a quote or a brace just before it"],
+    );
+    refused(
+        "⟦⟧",
+        "this is not JSON: the text ends too early",
+        &["look for a comma, a quote or a brace just before it"],
+    );
 }

@@ -13,8 +13,8 @@ fn refused(marked: &str, label: &str, hints: &[&str]) {
     });
 }
 
-const WORDS: &str = "the words are r l u d and h for a hit, t for a tail, i for a mark, and the letters \
-                     g p w k n q x b; `quarterturn help end` explains them";
+const WORDS: &str = "the words are r l u d and h for a hit, t and s for a tail, i for a mark, and the \
+                     letters g p w k n q x b; `quarterturn help end` explains them";
 const NUMBER: &str = "check the number and its unit";
 const TAKE_OUT: &str = "take one of the two out";
 

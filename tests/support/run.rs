@@ -101,6 +101,12 @@ impl Run {
         stdout
     }
 
+    /// Runs the program, and returns its exit code and what it said on standard error: for tables of messages.
+    pub fn said(self) -> (i32, String) {
+        let output = self.output();
+        (output.status.code().expect("it ended by itself"), text(output.stderr))
+    }
+
     /// Runs the program, whose output must be one JSON value, and returns that value.
     pub fn json(self) -> Value {
         let stdout = self.any_stdout().check();

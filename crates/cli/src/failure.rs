@@ -3,8 +3,8 @@
 use std::ops::Range;
 use std::process::ExitCode;
 
-use crate::located::{Advising, Located};
 use crate::wording::visible;
+use quarterturn_entry::{Advising, Located};
 
 /// What kind of thing went wrong; each has its own exit code.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,30 +1,29 @@
 //! `quarterturn`: which arrow's nock to turn next, to which index, and why.
 
+mod alike;
 mod answer;
 mod args;
 mod caret;
 mod clock;
 mod commands;
 mod demo;
+mod dialogue;
 mod failure;
 mod in_parallel;
 mod input;
 mod json;
-mod located;
 mod opened;
 mod output;
 mod paper;
 mod plot;
 mod progress;
-mod quantity;
 mod refusal;
 mod rehearsal;
 mod report;
 mod report_page;
 mod screens;
 mod shaft_list;
-mod shorthand;
-mod suggestion;
+mod typed_file;
 mod wording;
 
 use std::process::ExitCode;

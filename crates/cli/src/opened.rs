@@ -7,8 +7,8 @@ use quarterturn_tuning::{Advice, Doubt, StandingOut, advise, doubts, standing_ou
 
 use crate::clock;
 use crate::failure::Failure;
-use crate::quantity::Unit;
 use crate::wording::Ruler;
+use quarterturn_entry::quantity::Unit;
 
 /// A journal and where it is.
 pub struct Opened {

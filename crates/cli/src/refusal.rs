@@ -6,7 +6,7 @@ use quarterturn_journal::{Fault, JournalError, What};
 use quarterturn_tuning::ShaftName;
 
 use crate::failure::{Failure, Kind, Marked};
-use crate::suggestion;
+use quarterturn_entry::closest;
 
 /// What is said above an end in which something is wrong.
 pub const END_NOT_RECORDED: &str = "the end was not recorded";
@@ -19,7 +19,8 @@ impl From<JournalError> for Failure {
             | JournalError::Newer { .. }
             | JournalError::NoBeginning { .. }
             | JournalError::NotBegun { .. }
-            | JournalError::NothingToUndo { .. } => Kind::Data,
+            | JournalError::NothingToUndo { .. }
+            | JournalError::NothingToRedo { .. } => Kind::Data,
             JournalError::Busy { .. } => Kind::Busy,
             _ => Kind::InputOutput,
         };
@@ -35,6 +36,7 @@ impl From<JournalError> for Failure {
 
 /// An end that was not recorded: each fault where it stands in `marked`.
 pub fn end_not_recorded(
+    what: &str,
     faults: &[Fault],
     marked: Marked,
     span: impl Fn(&Fault) -> Range<usize>,
@@ -42,7 +44,7 @@ pub fn end_not_recorded(
     let marked = faults
         .iter()
         .fold(marked, |marked, fault| marked.wrong(span(fault), fault.what.to_string()));
-    Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting(hints(faults))
+    Failure::new(Kind::Data, what).marking(marked).hinting(hints(faults))
 }
 
 /// The ways on of all faults: the word that was perhaps meant before the words that there are.
@@ -52,10 +54,8 @@ pub fn hints(faults: &[Fault]) -> Vec<String> {
 
 fn meant(what: &What) -> Option<String> {
     let meant = match what {
-        What::UnknownShaft { name, known } => {
-            suggestion::closest(name, known.iter().map(ShaftName::as_str))
-        }
-        What::UnknownWord { word, known } => suggestion::closest(word, known.iter().copied()),
+        What::UnknownShaft { name, known } => closest(name, known.iter().map(ShaftName::as_str)),
+        What::UnknownWord { word, known } => closest(word, known.iter().copied()),
         _ => None,
     };
     meant.map(|meant| format!("did you mean \"{meant}\"?"))

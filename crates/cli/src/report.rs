@@ -47,6 +47,12 @@ pub fn say(text: &str) -> Result<(), Failure> {
     print(text)
 }
 
+/// Shows a screen of a dialogue, in place of the one before where the terminal can; the question stays behind it.
+pub fn screen(text: &str) -> Result<(), Failure> {
+    let anew = if is_dumb() { "\n" } else { "\x1b[2J\x1b[H" };
+    print(&format!("{anew}{text}"))
+}
+
 /// Asks a person for a line; it stays behind the question.
 pub fn ask(question: &str) {
     let mut error = io::stderr().lock();
@@ -72,10 +78,14 @@ fn aside(line: &str) {
 /// Colour only for a terminal, and not where `NO_COLOR` asks for none.
 fn paint() -> Paint {
     let asked_for_none = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
-    let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
-    if io::stderr().is_terminal() && !asked_for_none && !dumb {
+    if io::stderr().is_terminal() && !asked_for_none && !is_dumb() {
         Paint::Coloured
     } else {
         Paint::Plain
     }
+}
+
+/// Whether the terminal says that it obeys no escapes.
+fn is_dumb() -> bool {
+    std::env::var_os("TERM").is_some_and(|term| term == "dumb")
 }

@@ -7,9 +7,12 @@ use quarterturn_journal::MOST_SHAFTS;
 use quarterturn_tuning::{ShaftName, ShaftNameError};
 use thiserror::Error;
 
-use crate::located::{Advising, Located};
-use crate::quantity::{QuantityFault, angle_deg};
-use crate::suggestion;
+use quarterturn_entry::closest;
+use quarterturn_entry::quantity::{QuantityFault, angle_deg};
+use quarterturn_entry::{Advising, Located};
+
+/// A whole turn of the clock.
+const FULL_TURN_DEG: f64 = 360.0;
 
 /// A name and where it was typed; the names of a range share their place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -53,6 +56,9 @@ pub enum ListFault {
     /// A mark without its `=`.
     #[error("where does the mark of this shaft stand?")]
     NoMark,
+    /// A mark beyond a whole turn.
+    #[error("this is more than a whole turn")]
+    MoreThanATurn,
     /// An angle.
     #[error(transparent)]
     Angle(#[from] QuantityFault),
@@ -68,6 +74,9 @@ impl Advising for ListFault {
             Self::Unknown { meant: Some(meant) } => format!("did you mean \"{meant}\"?"),
             Self::Unknown { meant: None } => "name it in --shafts too".to_owned(),
             Self::NoMark => "for example 7=180, in degrees clockwise from 12 o'clock".to_owned(),
+            Self::MoreThanATurn => {
+                "marks are from 0 to 360 degrees, clockwise from 12 o'clock".to_owned()
+            }
             Self::Angle(fault) => return fault.way_on(),
         })
     }
@@ -101,10 +110,13 @@ fn mark(
     let known = shafts.iter().find(|shaft| shaft.name.as_str() == name.trim());
     let Some(Listed { name, .. }) = known else {
         let names = shafts.iter().map(|shaft| shaft.name.as_str());
-        let meant = suggestion::closest(name.trim(), names).map(str::to_owned);
+        let meant = closest(name.trim(), names).map(str::to_owned);
         return Err(Located::new(ListFault::Unknown { meant }, span));
     };
     let deg = angle_deg(angle).map_err(|fault| fault.shifted(angle_at).widened())?;
+    if deg.abs() > FULL_TURN_DEG {
+        return Err(Located::new(ListFault::MoreThanATurn, angle_at..angle_at + angle.len()));
+    }
     let shaft = Listed { name: name.clone(), span };
     Ok(ListedMark { shaft, index: Index::from_degrees(deg) })
 }
@@ -186,6 +198,7 @@ mod tests {
             ("1=30,7", "7", "where does the mark of this shaft stand?"),
             ("1=30,7=3mm", "mm", "\"mm\" is a unit of length, not of angle"),
             ("7=", "", "a number was expected here"),
+            ("1=30,7=400", "400", "this is more than a whole turn"),
         ] {
             let found = marks(text, &shafts).unwrap_err();
             assert_eq!(found.fault.to_string(), sentence, "{text}");

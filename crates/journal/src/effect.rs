@@ -2,12 +2,27 @@
 
 use quarterturn_tuning::Event;
 
+use crate::add_entry::Joining;
+
 /// The effect of one entry.
 pub(crate) enum Effect {
     /// It adds an event.
     Adds(Event),
-    /// It says nothing that counts.
+    /// It exchanges the event in this place of the history.
+    Exchanges {
+        /// The place.
+        at: usize,
+        /// What stands there from now on.
+        event: Event,
+    },
+    /// A shaft or a reference joins.
+    Joins(Joining),
+    /// It says something and changes nothing.
+    Notes,
+    /// It stands for something that nobody can read any more.
     Nothing,
-    /// It takes the last event back.
+    /// It takes the last entry back.
     TakesBack,
+    /// It brings the entry back that was taken back last.
+    BringsBack,
 }

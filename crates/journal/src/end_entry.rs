@@ -58,6 +58,17 @@ impl EndEntry {
         }
     }
 
+    /// Writes out what follows from what was read, of an end in which everything else is written out already.
+    pub(crate) fn derive(&mut self) {
+        self.shots.iter_mut().for_each(|shot| shot.make_explicit(None));
+    }
+
+    /// What of an end that is entered now cannot be meant, one fault a shot at most.
+    pub(crate) fn cannot_be_meant(&self) -> Vec<Fault> {
+        let shots = self.shots.iter().enumerate();
+        shots.filter_map(|(n, shot)| Some(shot.can_be_meant().err()?.under("shots", n))).collect()
+    }
+
     /// The end that is meant, in a journal begun by `setup`; one fault a shot at most.
     pub(crate) fn end(&self, setup: &Setup) -> Result<End, Vec<Fault>> {
         let mut faults = self.repeated_shafts();

@@ -2,7 +2,11 @@
 
 use serde::Serialize;
 
-use crate::{BowEntry, EndEntry, NewEntry, ShaftEntry, UndoEntry, UnreadableEntry};
+use crate::sealed::parsed;
+use crate::{
+    AddEntry, BowEntry, Damage, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry, ShaftEntry,
+    UndoEntry, UnreadableEntry,
+};
 
 /// One entry, as it is written: its JSON is the `data` of its record.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -16,10 +20,18 @@ pub enum Entry {
     Bow(BowEntry),
     /// A shaft or a reference changed its state.
     Shaft(ShaftEntry),
+    /// A shaft or a reference joined.
+    Add(AddEntry),
+    /// An earlier end was put right.
+    Fix(FixEntry),
+    /// Something worth remembering.
+    Note(NoteEntry),
     /// An earlier entry was taken back.
     Undo(UndoEntry),
     /// A record was lost and the journal mended around it.
     Unreadable(UnreadableEntry),
+    /// What was taken back stands again.
+    Redo(RedoEntry),
 }
 
 impl Entry {
@@ -30,8 +42,32 @@ impl Entry {
             Self::End(_) => "end",
             Self::Bow(_) => "bow",
             Self::Shaft(_) => "shaft",
+            Self::Add(_) => "add",
+            Self::Fix(_) => "fix",
+            Self::Note(_) => "note",
             Self::Undo(_) => "undo",
             Self::Unreadable(_) => "unreadable",
+            Self::Redo(_) => "redo",
         }
+    }
+
+    /// Reads the `data` of a record of this `kind`.
+    ///
+    /// # Errors
+    /// [`Damage::Kind`] for a kind that is not known, [`Damage::Content`] for data that are not those of the kind.
+    pub fn read(kind: &str, data: &str) -> Result<Self, Damage> {
+        Ok(match kind {
+            "new" => Self::New(parsed(data)?),
+            "end" => Self::End(parsed(data)?),
+            "bow" => Self::Bow(parsed(data)?),
+            "shaft" => Self::Shaft(parsed(data)?),
+            "add" => Self::Add(parsed(data)?),
+            "fix" => Self::Fix(parsed(data)?),
+            "note" => Self::Note(parsed(data)?),
+            "undo" => Self::Undo(parsed(data)?),
+            "redo" => Self::Redo(parsed(data)?),
+            "unreadable" => Self::Unreadable(parsed(data)?),
+            _ => return Err(Damage::Kind { found: kind.to_owned() }),
+        })
     }
 }

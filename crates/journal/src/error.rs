@@ -65,6 +65,12 @@ pub enum JournalError {
         /// The journal.
         path: PathBuf,
     },
+    /// No entry was taken back that could be brought back.
+    #[error("there is nothing to bring back in {}", path.display())]
+    NothingToRedo {
+        /// The journal.
+        path: PathBuf,
+    },
     /// Another program is writing.
     #[error("{} is in use by another program{}", path.display(), named(*holder))]
     Busy {
@@ -134,6 +140,9 @@ impl JournalError {
                 }
                 _ => "make room or mend the disk, then enter it again",
             },
+            Self::NothingToRedo { .. } => {
+                "only what `undo` took back last, with nothing entered since, can be brought back"
+            }
             Self::Refused { .. } | Self::NothingToUndo { .. } | Self::Io { .. } => return None,
         })
     }

@@ -9,8 +9,8 @@ use crate::reading::{Extent, Reading};
 use crate::recent::settles;
 use crate::whole_file::put;
 use crate::{
-    Confirmed, Disk, Entry, Existing, Fault, JournalError, NewEntry, Record, Stamp, State, Storage,
-    Torn, UndoEntry, What, journal_file,
+    Confirmed, Disk, Entry, Existing, Fault, JournalError, NewEntry, Record, RedoEntry, Stamp,
+    State, Storage, Torn, UndoEntry, What, journal_file,
 };
 
 /// A journal as it was when it was opened or last written to.
@@ -132,6 +132,30 @@ impl<S: Storage> Journal<S> {
         self.write(Entry::Undo(UndoEntry { seq }), stamp)
     }
 
+    /// Brings back the entry that was taken back last, as long as nothing else was entered since.
+    ///
+    /// # Errors
+    /// [`JournalError::NothingToRedo`] if there is none, else as [`append`](Self::append).
+    pub fn redo(&mut self, stamp: &Stamp) -> Result<Confirmed, JournalError> {
+        let _lock = self.lock()?;
+        if self.state().last_taken().is_none() {
+            self.know_all()?;
+        }
+        let last = self.state().last_taken();
+        let seq = last.ok_or_else(|| JournalError::NothingToRedo { path: self.path.clone() })?;
+        self.write(Entry::Redo(RedoEntry { seq }), stamp)
+    }
+
+    /// Every record of the journal, those taken back included, read again from the disk.
+    ///
+    /// # Errors
+    /// As [`open`](Self::open).
+    pub fn records(&self) -> Result<Vec<Record>, JournalError> {
+        let mut records = Vec::new();
+        Reading::watched(&self.storage, &self.path, |record| records.push(record.clone()))?;
+        Ok(records)
+    }
+
     /// Keeps others from writing, and reads what they wrote since.
     fn lock(&mut self) -> Result<Lock<S::File>, JournalError> {
         let Self { storage, path, reading } = self;
@@ -173,11 +197,11 @@ impl<S: Storage> Journal<S> {
         reading.last = line.len() as u64;
         reading.length += reading.last;
         let chain = chain.after(line.trim_end().as_bytes());
-        let taken_back = reading.state.apply(effect, chain);
+        let recalled = reading.state.apply(effect, chain);
         let before = replace(&mut reading.time, stamp.time.clone());
         let later = (before.seconds() > stamp.time.seconds()).then_some(before);
         let record = Record { seq: chain.seq, stamp: stamp.clone(), entry };
-        Ok(Confirmed { record, taken_back, later, torn_kept })
+        Ok(Confirmed { record, recalled, later, torn_kept })
     }
 }
 

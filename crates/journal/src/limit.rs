@@ -22,6 +22,10 @@ impl Limit {
     pub const DISTANCE: Self = Self { most: 200.0, unit: "m" };
     /// As far as a hit may be.
     pub const TOLERANCE: Self = Self { most: 3000.0, unit: "mm" };
+    /// A whole turn: what is more was meant otherwise.
+    pub const INDEX: Self = Self { most: 360.0, unit: "deg" };
+    /// Longer than any arrow.
+    pub const ARROW: Self = Self { most: 1500.0, unit: "mm" };
     /// Parts of a bow move by less than its width.
     pub const BOW_MOVE: Self = Self { most: 300.0, unit: "mm" };
     /// Several times the heaviest arrow.

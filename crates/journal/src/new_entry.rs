@@ -6,7 +6,7 @@ use quarterturn_geometry::{Index, Millimetres, Positions};
 use quarterturn_tuning::{Matching, MissingMass, Policy, Setup, ShaftName};
 use serde::{Deserialize, Serialize};
 
-use crate::limit::{Limit, finite};
+use crate::limit::Limit;
 use crate::number::Number;
 use crate::shot_entry::without_turns;
 use crate::{FaceUnit, Fault, Place, What, Word};
@@ -148,7 +148,7 @@ impl NewEntry {
         let read = |(n, shaft): (usize, &NewShaft)| {
             let at = |name: &'static str| move |what| Fault::at(name, what).under("shafts", n);
             let name = shaft_name(&shaft.name).map_err(at("name"))?;
-            let index_deg = finite(shaft.index_deg).map_err(at("index_deg"))?;
+            let index_deg = Limit::INDEX.either_way(shaft.index_deg).map_err(at("index_deg"))?;
             Ok((name, Index::from_degrees(index_deg)))
         };
         self.shafts.iter().enumerate().map(read).collect()

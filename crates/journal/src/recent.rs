@@ -13,8 +13,9 @@ pub(crate) fn settles(state: &State, entry: &Entry) -> bool {
         Entry::End(end) => end.shots.iter().all(|shot| was_shot(state, &shot.shaft)),
         Entry::Shaft(shaft) => was_shot(state, &shaft.shaft),
         Entry::Undo(_) => state.last_number().is_some(),
-        Entry::Bow(_) => true,
-        Entry::New(_) | Entry::Unreadable(_) => false,
+        Entry::Bow(_) | Entry::Note(_) => true,
+        Entry::Redo(_) => state.last_taken().is_some(),
+        Entry::New(_) | Entry::Add(_) | Entry::Fix(_) | Entry::Unreadable(_) => false,
     }
 }
 

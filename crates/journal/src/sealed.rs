@@ -39,16 +39,7 @@ impl<'a> Sealed<'a> {
 
     /// What it says, in the words of its kind.
     pub fn entry(&self) -> Result<Entry, Damage> {
-        let data = self.data.get();
-        Ok(match self.kind.as_str() {
-            "new" => Entry::New(parsed(data)?),
-            "end" => Entry::End(parsed(data)?),
-            "bow" => Entry::Bow(parsed(data)?),
-            "shaft" => Entry::Shaft(parsed(data)?),
-            "undo" => Entry::Undo(parsed(data)?),
-            "unreadable" => Entry::Unreadable(parsed(data)?),
-            _ => return Err(Damage::Kind { found: self.kind.clone() }),
-        })
+        Entry::read(&self.kind, self.data.get())
     }
 
     /// Its id and its time.
@@ -88,6 +79,7 @@ fn format(line: &str) -> Option<u64> {
     line.strip_prefix("{\"v\":")?.split(',').next()?.parse().ok()
 }
 
-fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, Damage> {
+/// What a text of JSON says.
+pub(crate) fn parsed<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, Damage> {
     serde_json::from_str(text).map_err(|error| Damage::Content { reason: reason(&error) })
 }

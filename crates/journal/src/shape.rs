@@ -52,6 +52,13 @@ const SHOT: Shape = Shape::Object(&[
     may("flags", Shape::List(&Shape::Text)),
     may("read_sd_mm", Shape::Number),
     may("lean_sd_deg", Shape::Number),
+    may("out_mm", Shape::Number),
+    may("toward_deg", Shape::Number),
+    may("tail_x_mm", Shape::Number),
+    may("tail_y_mm", Shape::Number),
+    may("protruding_mm", Shape::Number),
+    may("tail_seen", Shape::Text),
+    may("tail_toward_deg", Shape::Number),
 ]);
 
 impl Shape {

@@ -5,9 +5,12 @@ use std::cell::OnceCell;
 use quarterturn_tuning::{End, Event, History, Policy, Roster, ShaftState, Shot};
 
 use crate::chain::Chain;
+use crate::deed::{Step, StepKind};
 use crate::effect::Effect;
 use crate::shaft_entry::follows;
-use crate::{Entry, FaceUnit, Fault, NewEntry, Timestamp, UndoEntry, What};
+use crate::{
+    Deed, Entry, FaceUnit, Fault, FixEntry, NewEntry, RedoEntry, Stamp, Timestamp, UndoEntry, What,
+};
 
 /// The journal as it stands.
 #[derive(Clone, Debug)]
@@ -20,6 +23,10 @@ pub struct State {
     roster: OnceCell<Roster>,
     /// The records that the events of the history come from.
     numbers: Vec<u64>,
+    /// The entries that stand, the last of which an undo takes back.
+    standing: Vec<Step>,
+    /// The entries that were taken back since anything else was entered, the last of which a redo brings back.
+    taken: Vec<Step>,
     chain: Chain,
 }
 
@@ -27,9 +34,17 @@ impl State {
     /// A journal of one record, which ends `chain`.
     pub(crate) fn begun(beginning: NewEntry, chain: Chain) -> Result<Self, Fault> {
         let (setup, unit, policy) = (beginning.setup()?, beginning.unit()?, beginning.policy()?);
-        let history = History { setup, events: Vec::new() };
-        let (roster, numbers) = (OnceCell::new(), Vec::new());
-        Ok(Self { beginning, unit, policy, history, roster, numbers, chain })
+        Ok(Self {
+            beginning,
+            unit,
+            policy,
+            history: History { setup, events: Vec::new() },
+            roster: OnceCell::new(),
+            numbers: Vec::new(),
+            standing: Vec::new(),
+            taken: Vec::new(),
+            chain,
+        })
     }
 
     /// The same, to go on with the record that follows `chain`: what was between is not known to it.
@@ -65,19 +80,26 @@ impl State {
     /// The evenings, in the order in which they began.
     pub fn evenings(&self) -> Vec<&str> {
         let mut evenings = Vec::new();
-        for event in &self.history.events {
-            if let Event::End(end) = event
-                && !evenings.contains(&end.evening.as_str())
-            {
+        for end in self.ends() {
+            if !evenings.contains(&end.evening.as_str()) {
                 evenings.push(end.evening.as_str());
             }
         }
         evenings
     }
 
-    /// The event that an undo would take back.
-    pub fn last(&self) -> Option<&Event> {
-        self.history.events.last()
+    /// The ends, in the order in which they were entered: the first is end 1 wherever ends are counted.
+    pub fn ends(&self) -> impl Iterator<Item = &End> {
+        self.history.events.iter().filter_map(|event| match event {
+            Event::End(end) => Some(end),
+            _ => None,
+        })
+    }
+
+    /// The number of the end that the record `seq` entered, counted from 1.
+    pub fn end_of(&self, seq: u64) -> Option<usize> {
+        let at = self.numbers.iter().position(|number| *number == seq)?;
+        self.end_at(at)
     }
 
     /// How many records the journal has, those taken back included.
@@ -96,7 +118,23 @@ impl State {
 
     /// The record that an undo would take back.
     pub(crate) fn last_number(&self) -> Option<u64> {
-        self.numbers.last().copied()
+        self.standing.last().map(|step| step.seq)
+    }
+
+    /// The record that a redo would bring back.
+    pub(crate) fn last_taken(&self) -> Option<u64> {
+        self.taken.last().map(|step| step.seq)
+    }
+
+    /// The journal as it would be with one more entry, which is not written: a dry run.
+    ///
+    /// # Errors
+    /// What is wrong with the entry.
+    pub fn with(&self, mut entry: Entry, stamp: &Stamp) -> Result<Self, Vec<Fault>> {
+        let effect = self.accept(&mut entry, &stamp.time)?;
+        let mut state = self.clone();
+        state.apply(effect, Chain { seq: self.chain.seq + 1, ..self.chain });
+        Ok(state)
     }
 
     /// What `entry`, with everything written out, does to this journal.
@@ -105,23 +143,60 @@ impl State {
         let effect = match entry {
             Entry::New(_) => Err(Fault::whole(What::Begun)),
             Entry::End(end) => return end.end(setup).map(Event::End).map(Effect::Adds),
+            Entry::Fix(fix) => return self.exchange(fix),
             Entry::Bow(bow) => bow.event().map(Effect::Adds),
             Entry::Shaft(shaft) => shaft.event(setup).map(Effect::Adds),
+            Entry::Add(add) => add.joining(setup).map(Effect::Joins),
+            Entry::Note(note) if note.note.trim().is_empty() => {
+                Err(Fault::whole(What::Missing { member: "note" }))
+            }
+            Entry::Note(_) => Ok(Effect::Notes),
             Entry::Undo(UndoEntry { seq }) if self.last_number() == Some(*seq) => {
                 Ok(Effect::TakesBack)
             }
             Entry::Unreadable(_) => Ok(Effect::Nothing),
+            Entry::Redo(RedoEntry { seq }) if self.last_taken() == Some(*seq) => {
+                Ok(Effect::BringsBack)
+            }
             Entry::Undo(UndoEntry { seq }) => Err(Fault::at("seq", What::NotLast { seq: *seq })),
+            Entry::Redo(RedoEntry { seq }) => Err(Fault::at("seq", What::NotTaken { seq: *seq })),
         };
         effect.map_err(|fault| vec![fault])
+    }
+
+    fn exchange(&self, fix: &FixEntry) -> Result<Effect, Vec<Fault>> {
+        let standing = self.numbers.iter().position(|number| *number == fix.seq);
+        let is_end = |at: &usize| matches!(self.history.events.get(*at), Some(Event::End(_)));
+        match standing.filter(is_end) {
+            Some(at) => {
+                let event = fix.end(&self.history.setup).map(Event::End)?;
+                Ok(Effect::Exchanges { at, event })
+            }
+            None => Err(vec![Fault::at("seq", What::NoEnd { seq: fix.seq })]),
+        }
     }
 
     /// The effect of an entry that is made now: what it leaves out is written out, and it must follow on what is
     /// recorded. What stands in a journal is not asked that: it has happened.
     pub(crate) fn accept(&self, entry: &mut Entry, now: &Timestamp) -> Result<Effect, Vec<Fault>> {
         let roster = self.roster();
-        if let Entry::End(end) = entry {
-            end.make_explicit(roster, now);
+        let meant = match entry {
+            Entry::End(end) => {
+                end.make_explicit(roster, now);
+                end.cannot_be_meant()
+            }
+            Entry::Fix(fix) => {
+                fix.end.derive();
+                fix.end.cannot_be_meant()
+            }
+            Entry::Add(add) => {
+                add.make_explicit();
+                Vec::new()
+            }
+            _ => Vec::new(),
+        };
+        if !meant.is_empty() {
+            return Err(meant);
         }
         let effect = self.effect(entry)?;
         let faults = match &effect {
@@ -130,30 +205,105 @@ impl State {
                 let what = follows(name, *change, roster).err();
                 what.map(|what| Fault::at("change", what)).into_iter().collect()
             }
-            Effect::Adds(_) | Effect::Nothing | Effect::TakesBack => Vec::new(),
+            _ => Vec::new(),
         };
         if faults.is_empty() { Ok(effect) } else { Err(faults) }
     }
 
-    /// Lets the record that ends `chain` have its effect, and returns what it takes back.
-    pub(crate) fn apply(&mut self, effect: Effect, chain: Chain) -> Option<Event> {
+    /// Lets the record that ends `chain` have its effect, and returns what it takes or brings back.
+    pub(crate) fn apply(&mut self, effect: Effect, chain: Chain) -> Option<Deed> {
         self.chain = chain;
-        match effect {
-            Effect::Adds(event) => {
-                if let Some(roster) = self.roster.get_mut() {
-                    roster.read(&event);
-                }
-                self.history.events.push(event);
-                self.numbers.push(chain.seq);
-                None
-            }
-            Effect::Nothing => None,
-            Effect::TakesBack => {
-                self.roster.take();
+        let kind = match effect {
+            Effect::Adds(event) => StepKind::Adds(Some(event)),
+            Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: event },
+            Effect::Joins(joining) => StepKind::Joins(joining),
+            Effect::Notes => StepKind::Notes,
+            Effect::Nothing => return None,
+            Effect::TakesBack => return self.take_back(),
+            Effect::BringsBack => return self.bring_back(),
+        };
+        self.taken.clear();
+        self.go(Step { seq: chain.seq, kind });
+        None
+    }
+
+    /// Takes the last entry that stands back.
+    fn take_back(&mut self) -> Option<Deed> {
+        let mut step = self.standing.pop()?;
+        let deed = self.deed(&step.kind);
+        self.roster.take();
+        match &mut step.kind {
+            StepKind::Adds(event) => {
                 self.numbers.pop();
-                self.history.events.pop()
+                *event = self.history.events.pop();
             }
+            StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
+            StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
+            StepKind::Notes => {}
         }
+        self.taken.push(step);
+        Some(deed)
+    }
+
+    /// Brings the entry back that was taken back last.
+    fn bring_back(&mut self) -> Option<Deed> {
+        let step = self.taken.pop()?;
+        self.roster.take();
+        self.go(step);
+        self.standing.last().map(|step| self.deed(&step.kind))
+    }
+
+    /// Lets an entry stand.
+    fn go(&mut self, mut step: Step) {
+        match &mut step.kind {
+            StepKind::Adds(event) => {
+                if let Some(event) = event.take() {
+                    if let Some(roster) = self.roster.get_mut() {
+                        roster.read(&event);
+                    }
+                    self.history.events.push(event);
+                    self.numbers.push(step.seq);
+                }
+            }
+            StepKind::Exchanges { at, other } => {
+                self.roster.take();
+                self.exchange_event(*at, other);
+            }
+            StepKind::Joins(joining) => {
+                self.roster.take();
+                joining.join(&mut self.history.setup);
+            }
+            StepKind::Notes => {}
+        }
+        self.standing.push(step);
+    }
+
+    fn exchange_event(&mut self, at: usize, other: &mut Event) {
+        if let Some(event) = self.history.events.get_mut(at) {
+            std::mem::swap(event, other);
+        }
+    }
+
+    /// What an entry that stands did.
+    fn deed(&self, kind: &StepKind) -> Deed {
+        match kind {
+            StepKind::Adds(_) => {
+                self.history.events.last().cloned().map_or(Deed::Noted, Deed::Added)
+            }
+            StepKind::Exchanges { at, .. } => {
+                Deed::Corrected { end: self.end_at(*at).unwrap_or_default() }
+            }
+            StepKind::Joins(joining) => Deed::Joined(joining.name().clone()),
+            StepKind::Notes => Deed::Noted,
+        }
+    }
+
+    /// The number of the end in this place of the history, counted from 1.
+    fn end_at(&self, at: usize) -> Option<usize> {
+        let events = self.history.events.get(..=at)?;
+        let is_end = |event: &&Event| matches!(event, Event::End(_));
+        events.last().filter(is_end)?;
+        Some(events.iter().filter(is_end).count())
     }
 }
 

@@ -50,7 +50,7 @@ pub enum What {
     #[error("this is not a finite number")]
     NotFinite,
     /// Further from zero than can be.
-    #[error("{value} {unit} is too much: at most {most} {unit} either way")]
+    #[error("{} {unit} is too much: at most {most} {unit} either way", shown(*value))]
     Beyond {
         /// What was given.
         value: f64,
@@ -60,7 +60,7 @@ pub enum What {
         unit: &'static str,
     },
     /// Zero, negative or more than can be.
-    #[error("{value} {unit} cannot be: more than 0 and at most {most} {unit}")]
+    #[error("{} {unit} cannot be: more than 0 and at most {most} {unit}", shown(*value))]
     NotAboveZero {
         /// What was given.
         value: f64,
@@ -161,6 +161,34 @@ pub enum What {
         /// The record that was to be taken back.
         seq: u64,
     },
+    /// A redo of something else than what was taken back last.
+    #[error("record {seq} is not what was taken back last")]
+    NotTaken {
+        /// The record that was to be brought back.
+        seq: u64,
+    },
+    /// A correction of something that is no end, or was taken back.
+    #[error("record {seq} is not an end that stands")]
+    NoEnd {
+        /// The record that was to be corrected.
+        seq: u64,
+    },
+    /// A shaft that the journal has already.
+    #[error("the journal has {name} already")]
+    Known {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A member in a unit, or by a name, that is not read, where one that is read is missing.
+    #[error("\"{found}\" is not read here: \"{expected}\" is expected, {unit}")]
+    OtherUnit {
+        /// The member that stands there.
+        found: String,
+        /// The member that is read.
+        expected: &'static str,
+        /// The unit it is in, in words.
+        unit: &'static str,
+    },
     /// A second beginning.
     #[error("this journal is begun already")]
     Begun,
@@ -189,8 +217,17 @@ impl What {
             }
             Self::UnknownWord { known, .. } => return Some(format!("known: {}", known.join(", "))),
             Self::BadName { .. } => return Some(quarterturn_tuning::ShaftNameError.to_string()),
+            Self::Alone { needs } => {
+                return Some(format!("give \"{needs}\" too, or leave this out"));
+            }
+            Self::Syntax { .. } => "look for a comma, a quote or a brace just before it",
+            Self::Missing { .. } => "give it; docs/machine-interface.md has every name",
+            Self::BadEvening => "for example 2027-03-02",
             Self::Kind { found: "null", .. } => "leave out what is not known",
             Self::Kind { expected: "text in quotes", .. } => "put it in quotes",
+            Self::Kind { expected: "a number", .. } => "for example 12 or 12.5, without quotes",
+            Self::Kind { expected: "a list in brackets", .. } => "put brackets round it",
+            Self::Kind { .. } => "put braces round its members",
             Self::Repeated { .. } | Self::Twice { .. } => "take one of the two out",
             Self::Beyond { .. } | Self::NotAboveZero { .. } => "check the number and its unit",
             Self::OutOfUse { .. } => "if it is sound, record it as repaired or readmitted first",
@@ -198,8 +235,17 @@ impl What {
             Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",
             Self::TooManyShafts { .. } => "begin a journal for each set of arrows",
             Self::TooLong { .. } => "shorten the notes",
+            Self::Known { .. } => "choose another name, or record the old one as repaired",
+            Self::OtherUnit { expected, .. } => {
+                return Some(format!("convert it and name it {expected}"));
+            }
             _ => return None,
         };
         Some(fixed.to_owned())
     }
+}
+
+/// A number as it is said: one of many digits by its power of ten.
+fn shown(value: f64) -> String {
+    if value.abs() < 1e9 { value.to_string() } else { format!("{value:e}") }
 }

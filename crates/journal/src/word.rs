@@ -2,7 +2,7 @@
 
 use quarterturn_tuning::{BowPart, Call, Flag, Matching, ShaftChange, ShaftState};
 
-use crate::{FaceUnit, What};
+use crate::{FaceUnit, Role, TailSeen, What};
 
 /// A choice with one fixed word for each of its values.
 pub trait Word: Copy + 'static {
@@ -44,3 +44,5 @@ words!(ShaftChange: Lost "lost", Broken "broken", Repaired "repaired", SetAside 
 words!(ShaftState: InUse "in use", Fletched "fletched", SetAside "set aside", Lost "lost", Broken "broken");
 words!(FaceUnit: Millimetres "mm", Centimetres "cm", Inches "in");
 words!(Matching: Reference "reference", Set "set");
+words!(Role: Bare "bare", Reference "reference");
+words!(TailSeen: None "none", Some "some", Much "much", Side "side");

@@ -5,7 +5,7 @@ use nalgebra::{DMatrix, DVector, Vector2};
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
 use crate::learn::{Learned, looseness_without};
-use crate::observation::{Observation, Observations};
+use crate::observation::{Kind, Observation, Observations};
 use crate::posterior::Posterior;
 use crate::readings::{Coordinate, Reader, Reading};
 
@@ -99,7 +99,7 @@ impl<'a> Evidence<'a> {
         scatter
     }
 
-    /// The equations of bare shots, were they as `told`.
+    /// The equations of shots, were they as `told`.
     pub fn rows(&self, shots: &[usize], told: &[Told]) -> Rows {
         let mut rows = Vec::new();
         for (&at, told) in shots.iter().zip(told) {
@@ -132,7 +132,10 @@ impl<'a> Evidence<'a> {
 
     fn hit(&self, shot: &Observation, Told { life, mark_rad }: Told) -> Planar {
         let layout = &self.posterior.layout;
-        let mut hit = design::bare_hit(layout, life, shot.bow, mark_rad);
+        let mut hit = match self.seen.lives[life].kind {
+            Kind::Bare => design::bare_hit(layout, life, shot.bow, mark_rad),
+            Kind::Reference => design::reference_hit(layout, life),
+        };
         for (axis, one) in hit.iter_mut().enumerate() {
             one.0.push((layout.sitting(shot.sitting) + axis, 1.0));
         }
@@ -140,8 +143,11 @@ impl<'a> Evidence<'a> {
     }
 
     fn lean(&self, shot: &Observation, Told { life, mark_rad }: Told) -> Planar {
-        let slope = self.scales.lean_per_miss_deg_per_mm;
-        design::bare_lean(&self.posterior.layout, life, shot.bow, mark_rad, slope)
+        let (layout, slope) = (&self.posterior.layout, self.scales.lean_per_miss_deg_per_mm);
+        match self.seen.lives[life].kind {
+            Kind::Bare => design::bare_lean(layout, life, shot.bow, mark_rad, slope),
+            Kind::Reference => design::reference_lean(layout, life),
+        }
     }
 
     /// Two rows of which the first is of the coordinate `first`, each with the mean of its end.

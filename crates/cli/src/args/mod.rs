@@ -4,12 +4,18 @@ mod bow;
 mod check;
 mod demo;
 mod end;
+mod export;
+mod fix;
+mod import;
+mod log;
 mod new;
 mod next;
+mod note;
 mod paper;
 mod plot;
 mod positions_value;
 mod practice;
+mod redo;
 mod rehearse;
 mod repair;
 mod report;
@@ -24,11 +30,17 @@ pub use bow::BowArgs;
 pub use check::CheckArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
+pub use export::ExportArgs;
+pub use fix::FixArgs;
+pub use import::ImportArgs;
+pub use log::LogArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
+pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
+pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
 pub use repair::RepairArgs;
 pub use report::ReportArgs;
@@ -87,12 +99,24 @@ pub enum Command {
     Bow(BowArgs),
     /// Record what became of a shaft or a reference
     Shaft(ShaftArgs),
+    /// Put an earlier end right: a shot, or two arrows written for each other
+    Fix(FixArgs),
     /// Take back the last entry, of whatever kind
     Undo(UndoArgs),
     /// Check that a journal is whole, and say what that proves
     Check(CheckArgs),
     /// Mend a damaged journal; the damaged one is kept
     Repair(RepairArgs),
+    /// Bring back what was taken back last
+    Redo(RedoArgs),
+    /// Keep a note
+    Note(NoteArgs),
+    /// What was entered, changed and taken back
+    Log(LogArgs),
+    /// Add ends from a table or an export; the same file adds nothing twice
+    Import(ImportArgs),
+    /// Write everything as a table or as JSON
+    Export(ExportArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
     /// Practise the job on an invented dozen, an end at a time

@@ -32,11 +32,11 @@ pub struct NewArgs {
     pub reference: String,
 
     /// From you to the face, with its unit: 18.3m, 20yd
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub distance: String,
 
     /// How far a shaft may land from what it is to match: 25mm, 1in
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub tolerance: String,
 
     /// The unit you read the face in and are answered in [default: mm]
@@ -71,17 +71,17 @@ pub struct NewArgs {
     pub positions: u16,
 
     /// How much lighter a bare shaft is than the reference, where the vanes' mass was not made up: 20gr
-    #[arg(long, value_name = "MASS")]
+    #[arg(long, value_name = "MASS", allow_hyphen_values = true)]
     pub bare_lighter: Option<String>,
 
     /// The mass of the fletched arrow, used only with --bare-lighter [default: 400gr, common practice
     /// for a compound bow]
-    #[arg(long, value_name = "MASS", requires = "bare_lighter")]
+    #[arg(long, value_name = "MASS", requires = "bare_lighter", allow_hyphen_values = true)]
     pub arrow_mass: Option<String>,
 
     /// The speed of the fletched arrow, used only with --bare-lighter [default: 82m/s, common practice
     /// for a compound bow]
-    #[arg(long, value_name = "SPEED", requires = "bare_lighter")]
+    #[arg(long, value_name = "SPEED", requires = "bare_lighter", allow_hyphen_values = true)]
     pub arrow_speed: Option<String>,
 
     /// The bow, in your own words

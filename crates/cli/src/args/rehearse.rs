@@ -17,15 +17,15 @@ use super::word_value::word;
 )]
 pub struct RehearseArgs {
     /// Your own group with fletched arrows at this distance: how wide the circle is that holds nine out of ten of them
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub group: String,
 
     /// From you to the face, with its unit: 18.3m, 20yd
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub distance: String,
 
     /// How far from the reference a shaft may land: 25mm, 1in
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub tolerance: String,
 
     /// The unit you are answered in [default: mm]

@@ -8,10 +8,11 @@ use quarterturn_tuning::ShaftChange;
 /// What can be typed after `shaft`.
 #[derive(Args, Debug)]
 #[command(
-    override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE>",
+    override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE>\n       \
+        quarterturn shaft <JOURNAL> <NAME> --add [--index <ANGLE>|--reference]",
     after_help = "Examples:\n  \
         quarterturn shaft dozen.journal 4 --broken\n  \
-        quarterturn shaft dozen.journal 4 --repaired"
+        quarterturn shaft dozen.journal 13 --add --index 90"
 )]
 pub struct ShaftArgs {
     /// The journal
@@ -24,6 +25,14 @@ pub struct ShaftArgs {
     #[command(flatten)]
     pub state: ShaftState,
 
+    /// Where the mark of an added shaft stands, in degrees clockwise from 12 o'clock [default: 0]
+    #[arg(long, value_name = "ANGLE", requires = "add", allow_hyphen_values = true)]
+    pub index: Option<String>,
+
+    /// What is added is a fletched reference, not a bare shaft
+    #[arg(long, requires = "add", conflicts_with = "index")]
+    pub reference: bool,
+
     /// Answer as JSON: what was recorded
     #[arg(long)]
     pub json: bool,
@@ -34,6 +43,10 @@ pub struct ShaftArgs {
 #[group(required = true, multiple = false)]
 #[expect(clippy::struct_excessive_bools, reason = "the flags as they are typed")]
 pub struct ShaftState {
+    /// It joins: a shaft that is shot from now on
+    #[arg(long)]
+    pub add: bool,
+
     /// It was not found
     #[arg(long)]
     pub lost: bool,

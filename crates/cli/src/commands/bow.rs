@@ -6,8 +6,8 @@ use crate::answer::Answer;
 use crate::args::BowArgs;
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
-use crate::quantity::leading_number;
 use crate::{json, screens};
+use quarterturn_entry::quantity::leading_number;
 
 /// Records what was done to the bow.
 pub fn run(args: &BowArgs) -> Result<Answer, Failure> {

@@ -4,11 +4,17 @@ mod bow;
 mod check;
 mod demo;
 mod end;
+mod export;
+mod fix;
+mod import;
+mod log;
 mod new;
 mod next;
+mod note;
 mod paper;
 mod plot;
 mod practice;
+mod redo;
 mod rehearse;
 mod repair;
 mod report;
@@ -32,9 +38,15 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
+        Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),
         Command::Repair(args) => repair::run(&args),
+        Command::Redo(args) => redo::run(&args),
+        Command::Note(args) => note::run(&args),
+        Command::Log(args) => log::run(&args),
+        Command::Import(args) => import::run(&args),
+        Command::Export(args) => export::run(&args),
         Command::Demo(args) => demo::run(&args),
         Command::Practice(args) => practice::run(&args),
         Command::Rehearse(args) => rehearse::run(&args),

@@ -5,13 +5,15 @@ use std::ops::Range;
 use quarterturn_geometry::Index;
 use quarterturn_journal::{FaceUnit, Fault, Journal, JournalError, NewEntry, NewShaft, Step, Word};
 
+use crate::alike::alike;
 use crate::answer::Answer;
 use crate::args::NewArgs;
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::{Opened, unit};
 use crate::refusal::hints;
 use crate::shaft_list::{self, Listed, ListedMark};
-use crate::{clock, json, quantity, screens};
+use crate::{clock, json, screens};
+use quarterturn_entry::quantity;
 
 /// The mass of a fletched arrow where none is given, grains: common practice for a compound bow.
 const USUAL_ARROW_GR: f64 = 400.0;
@@ -27,7 +29,8 @@ pub fn run(args: &NewArgs) -> Result<Answer, Failure> {
         .map_err(|error| refused(error, args, &lists))?;
     let opened = Opened { journal, path: args.journal.clone() };
     let text = if args.json { json::begun(&opened, &stamp)? } else { screens::begun(&opened) };
-    Ok(Answer::new(text))
+    let names = lists.shafts.iter().chain(&lists.references).map(|one| one.name.as_str());
+    Ok(Answer::new(text).noticing(alike(&names.collect::<Vec<_>>())))
 }
 
 /// The lists of names, with where each was typed.

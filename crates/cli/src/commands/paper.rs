@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use quarterturn_entry::quantity::{self, Unit};
 use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{Existing, FaceUnit};
 use quarterturn_tuning::{Advice, ShaftReport, Step, Verdict};
@@ -14,7 +15,7 @@ use crate::output;
 use crate::paper::{
     self, Card, Correction, CorrectionFault, Grid, Label, Page, PaperSize, Sheet, Turn,
 };
-use crate::quantity::{self, Unit};
+
 use crate::wording;
 
 /// No household prints a face that is wider, and no butt is.

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
 use quarterturn_journal::Existing;
 
@@ -12,7 +13,7 @@ use crate::opened::Opened;
 use crate::output;
 use crate::plot::{Backdrop, FaceSize, StyledBy, TargetPlot};
 use crate::wording::all;
-use crate::{input, plot, quantity};
+use crate::{input, plot};
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {

@@ -11,7 +11,8 @@ use crate::opened::unit;
 use crate::progress::Progress;
 use crate::rehearsal::{Conditions, rehearse};
 use crate::wording::Ruler;
-use crate::{json, quantity, screens};
+use crate::{json, screens};
+use quarterturn_entry::quantity;
 
 /// As far as a journal may be shot from.
 const FARTHEST: Millimetres = Millimetres::from_metres(200.0);

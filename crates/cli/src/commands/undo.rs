@@ -8,7 +8,7 @@ use crate::{clock, json, screens};
 
 /// Takes back the last entry that stands.
 pub fn run(args: &UndoArgs) -> Result<Answer, Failure> {
-    let mut opened = Opened::to_add(&args.journal)?;
+    let mut opened = Opened::at(&args.journal)?;
     let confirmed = opened.journal.undo(&clock::stamp()?)?;
     let text =
         if args.json { json::recorded(&confirmed)? } else { screens::undone(&opened, &confirmed) };

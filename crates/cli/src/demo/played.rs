@@ -10,7 +10,8 @@ use super::invented::{BEGINNING_TYPED, as_typed, beginning};
 use super::{Audience, Going};
 use crate::failure::Failure;
 use crate::opened::Opened;
-use crate::{clock, screens, shorthand, wording};
+use crate::{clock, screens, wording};
+use quarterturn_entry::shorthand;
 
 /// More ends than any archer shoots at a dozen.
 const MOST_ENDS: usize = 100;
@@ -86,7 +87,7 @@ impl Game {
     ) -> Result<(String, String), Failure> {
         let evening = format!("2027-03-{:02}", self.evenings);
         let shot = self.archer.shoot(shots, &evening);
-        let line = shorthand::printed(&as_typed(shots, &shot));
+        let line = shorthand::printed(&as_typed(shots, &shot), self.opened.ruler().unit());
         let typed = shorthand::parse(&line, self.opened.ruler().unit())
             .map_err(|located| Failure::in_option("the invented line", &line, &located))?;
         let at = Some(format!("{evening}T18:00:00Z"));

@@ -7,6 +7,8 @@ mod checked;
 mod doubt_answer;
 mod finding_answer;
 mod hint_answer;
+mod imported;
+mod log;
 mod matrix;
 mod next;
 mod planned;
@@ -18,12 +20,15 @@ mod shaft_answer;
 mod show;
 mod standing_out_answer;
 
+use quarterturn_entry::visible_json;
 use serde::Serialize;
 use serde_json::Value;
 
 use crate::failure::{Failure, Kind};
 
 pub use checked::{damaged, whole};
+pub use imported::imported;
+pub use log::{export, log};
 pub use next::next;
 pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
@@ -33,7 +38,7 @@ pub use show::show;
 /// An answer made of what was entered, as one line of JSON.
 fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {
     let text = serde_json::to_string(answer).map_err(|error| failed(&error.to_string()))?;
-    Ok(text + "\n")
+    Ok(visible_json(&text) + "\n")
 }
 
 /// An answer made of what was computed, as one line of JSON in which every number is finite.

@@ -1,6 +1,6 @@
 //! What was recorded, as JSON.
 
-use quarterturn_journal::{Confirmed, Entry, Stamp};
+use quarterturn_journal::{Confirmed, Deed, Entry, Stamp};
 use quarterturn_tuning::Event;
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -20,20 +20,28 @@ struct Recorded {
     #[serde(skip_serializing_if = "Option::is_none")]
     taken_back: Option<&'static str>,
     #[serde(skip_serializing_if = "Option::is_none")]
+    brought_back: Option<&'static str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
     cautions: Option<&'static [&'static str]>,
     #[serde(flatten)]
     data: Map<String, Value>,
 }
 
 /// The names that data may not have a second time.
-const OWN_NAMES: [&str; 6] =
-    ["schema", "record", "record_id", "recorded_at", "taken_back", "cautions"];
+const OWN_NAMES: [&str; 7] =
+    ["schema", "record", "record_id", "recorded_at", "taken_back", "brought_back", "cautions"];
 
 /// A record that was appended.
 pub fn recorded(confirmed: &Confirmed) -> Result<String, Failure> {
     let record = &confirmed.record;
+    let recalled = confirmed.recalled.as_ref().map(kind);
+    let (taken_back, brought_back) = match record.entry {
+        Entry::Redo(_) => (None, recalled),
+        _ => (recalled, None),
+    };
     super::line(&Recorded {
-        taken_back: confirmed.taken_back.as_ref().map(kind),
+        taken_back,
+        brought_back,
         ..Recorded::new(&record.entry, record.seq, &record.stamp)?
     })
 }
@@ -59,24 +67,32 @@ impl Recorded {
                 Entry::End(_) => "quarterturn.end/1",
                 Entry::Bow(_) => "quarterturn.bow/1",
                 Entry::Shaft(_) => "quarterturn.shaft/1",
+                Entry::Add(_) => "quarterturn.add/1",
+                Entry::Fix(_) => "quarterturn.fix/1",
+                Entry::Note(_) => "quarterturn.note/1",
                 Entry::Undo(_) => "quarterturn.undo/1",
                 Entry::Unreadable(_) => "quarterturn.repair/1",
+                Entry::Redo(_) => "quarterturn.redo/1",
             },
             record,
             record_id: stamp.id.to_string(),
             time: stamp.time.to_string(),
             taken_back: None,
+            brought_back: None,
             cautions: None,
             data,
         })
     }
 }
 
-/// The command that recorded an event.
-const fn kind(event: &Event) -> &'static str {
-    match event {
-        Event::End(_) => "end",
-        Event::Bow(_) | Event::BowLeft => "bow",
-        Event::Shaft(..) => "shaft",
+/// The command that recorded what was taken or brought back.
+const fn kind(deed: &Deed) -> &'static str {
+    match deed {
+        Deed::Added(Event::End(_)) => "end",
+        Deed::Added(Event::Bow(_) | Event::BowLeft) => "bow",
+        Deed::Added(Event::Shaft(..)) => "shaft",
+        Deed::Corrected { .. } => "fix",
+        Deed::Joined(_) => "add",
+        Deed::Noted => "note",
     }
 }

@@ -2,7 +2,7 @@
 
 use quarterturn_geometry::Millimetres;
 
-use crate::quantity::Unit;
+use quarterturn_entry::quantity::Unit;
 
 /// No face has more lines to one side.
 const MOST: u16 = 1000;

@@ -1,5 +1,7 @@
 //! Text that any reader of XML accepts, whatever it was.
 
+use quarterturn_entry::is_hidden;
+
 /// `text` for use between tags or in a quoted attribute: markup is escaped; control characters, those that turn
 /// the direction of writing and those that XML forbids are dropped; a line break becomes a space.
 pub fn escape(text: &str) -> String {
@@ -20,8 +22,7 @@ pub fn escape(text: &str) -> String {
 }
 
 fn is_unprintable(c: char) -> bool {
-    let turns_direction = matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
-    c.is_control() || turns_direction || matches!(c, '\u{fffe}' | '\u{ffff}')
+    is_hidden(c) || matches!(c, '\u{fffe}' | '\u{ffff}')
 }
 
 #[cfg(test)]

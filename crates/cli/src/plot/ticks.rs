@@ -2,7 +2,7 @@
 
 use quarterturn_geometry::Millimetres;
 
-use crate::quantity::Unit;
+use quarterturn_entry::quantity::Unit;
 
 /// Steps that are easy to count in on a rule with inches.
 const INCHES: [f64; 11] = [0.25, 0.5, 1.0, 2.0, 3.0, 6.0, 12.0, 24.0, 36.0, 60.0, 120.0];

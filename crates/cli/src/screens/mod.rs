@@ -2,16 +2,25 @@
 
 mod begun;
 mod checked;
+mod imported;
+mod log;
 mod next;
 mod recorded;
 mod recorded_end;
 mod rehearsed;
 mod show;
+mod sketch;
 
 pub use begun::begun;
 pub use checked::{damaged, repaired, whole};
+pub use imported::{Imported, imported};
+pub use log::log;
 pub use next::next;
-pub use recorded::{recorded_bow, recorded_leave, recorded_shaft, undone, what_else};
-pub use recorded_end::recorded_end;
+pub use recorded::{
+    recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, undone,
+    what_else,
+};
+pub use recorded_end::{corrected_end, recorded_end};
 pub use rehearsed::rehearsed;
 pub use show::{archer, bow, columns, heading, miss_and_error, show, why};
+pub use sketch::{Sketched, sketch};

@@ -5,10 +5,10 @@ use quarterturn_journal::Word;
 use quarterturn_tuning::{Advice, BowReport, PlannedShot, Purpose, ShaftReport, Step};
 
 use crate::opened::Opened;
-use crate::shorthand;
 use crate::wording::{
     self, Table, WHAT_A_TURN_BUYS, all, command, instruction, mark, paragraph, purpose, turn,
 };
+use quarterturn_entry::shorthand;
 
 /// What is to be done with a bow that is moved, or not.
 const MOVE_AND_NOTE: &str = "Note the move: the ends before and after tell what it did. If the bow is to stay as it \

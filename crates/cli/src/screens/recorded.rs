@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use quarterturn_journal::{Confirmed, Timestamp, Word};
+use quarterturn_journal::{Confirmed, Deed, Role, Timestamp, Word};
 use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
 use crate::opened::Opened;
@@ -35,16 +35,47 @@ pub fn recorded_shaft(opened: &Opened, name: &str, change: ShaftChange) -> Strin
     followed(opened, &format!("Recorded: {name} {what}"))
 }
 
+/// A shaft or a reference joined.
+pub fn recorded_join(opened: &Opened, name: &str, role: Role) -> String {
+    let what = match role {
+        Role::Bare => "is shot bare from now on",
+        Role::Reference => "is a reference from now on",
+    };
+    followed(opened, &format!("Recorded: {name} {what}"))
+}
+
+/// A note was kept.
+pub fn recorded_note(opened: &Opened) -> String {
+    followed(opened, "Recorded: a note; `log` shows it")
+}
+
 /// The last entry was taken back.
 pub fn undone(opened: &Opened, confirmed: &Confirmed) -> String {
-    let what = match &confirmed.taken_back {
-        Some(Event::End(end)) => format!("an end of {}", count(end.shots.len(), "shot")),
-        Some(Event::Bow(_)) => "a change of the bow".to_owned(),
-        Some(Event::BowLeft) => "the word that the bow stays as it is".to_owned(),
-        Some(Event::Shaft(name, change)) => format!("\"{name}: {}\"", change.word()),
-        None => "nothing".to_owned(),
-    };
+    let what = said(confirmed.recalled.as_ref());
+    let redo = command("redo", &opened.path);
     followed(opened, &format!("Taken back: {what}; the journal keeps both"))
+        + &format!("Not so? {redo}\n")
+}
+
+/// What was taken back last stands again.
+pub fn redone(opened: &Opened, confirmed: &Confirmed) -> String {
+    followed(opened, &format!("Brought back: {}", said(confirmed.recalled.as_ref())))
+}
+
+/// What was taken or brought back, in words.
+fn said(deed: Option<&Deed>) -> String {
+    match deed {
+        Some(Deed::Added(Event::End(end))) => {
+            format!("an end of {}", count(end.shots.len(), "shot"))
+        }
+        Some(Deed::Added(Event::Bow(_))) => "a change of the bow".to_owned(),
+        Some(Deed::Added(Event::BowLeft)) => "the word that the bow stays as it is".to_owned(),
+        Some(Deed::Added(Event::Shaft(name, change))) => format!("\"{name}: {}\"", change.word()),
+        Some(Deed::Corrected { end }) => format!("the last correction of end {end}"),
+        Some(Deed::Joined(name)) => format!("that {name} joined"),
+        Some(Deed::Noted) => "a note".to_owned(),
+        None => "nothing".to_owned(),
+    }
 }
 
 /// What happened beside a record: a torn end was moved, or a clock was set back.

@@ -91,7 +91,7 @@ mod tests {
     use quarterturn_tuning::Miss;
 
     use super::*;
-    use crate::quantity::Unit;
+    use quarterturn_entry::quantity::Unit;
 
     const MM: Ruler = Ruler::new(Unit::MILLIMETRE);
 

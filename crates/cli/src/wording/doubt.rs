@@ -25,7 +25,7 @@ mod tests {
     use quarterturn_tuning::{OpenReason, RetireReason};
 
     use super::*;
-    use crate::quantity::Unit;
+    use quarterturn_entry::quantity::Unit;
 
     #[test]
     fn a_shot_is_named_by_its_end_and_where_it_hit() {

@@ -6,7 +6,8 @@ mod clock;
 mod count;
 mod doubt;
 mod hint;
-mod list;
+mod improbable;
+
 mod paragraph;
 mod pause;
 mod percent;
@@ -18,7 +19,6 @@ mod table;
 mod tail;
 mod tally;
 mod turn_buys;
-mod visible;
 mod why;
 
 pub use bow_move::{part, response_seen, what_to_move};
@@ -27,10 +27,11 @@ pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
 pub use hint::{hint, hint_kind};
-pub use list::{all, either};
+pub use improbable::{improbable, improbable_here};
 pub use paragraph::paragraph;
 pub use pause::pause;
 pub use percent::{percent, percent_short};
+pub use quarterturn_entry::{all, either, visible};
 pub use reason::{reason, verdict};
 pub use ruler::Ruler;
 pub use shell::command;
@@ -39,5 +40,5 @@ pub use table::Table;
 pub use tail::tail;
 pub use tally::tally;
 pub use turn_buys::WHAT_A_TURN_BUYS;
-pub use visible::visible;
+
 pub use why::{purpose, settles, why};

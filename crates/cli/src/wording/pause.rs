@@ -26,7 +26,7 @@ mod tests {
     use quarterturn_geometry::Offset;
 
     use super::*;
-    use crate::quantity::Unit;
+    use quarterturn_entry::quantity::Unit;
 
     #[test]
     fn what_was_seen_is_said_with_its_figures() {

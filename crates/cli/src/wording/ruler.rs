@@ -2,8 +2,8 @@
 
 use quarterturn_geometry::{Millimetres, Offset};
 
-use super::list;
-use crate::quantity::Unit;
+use quarterturn_entry as list;
+use quarterturn_entry::quantity::Unit;
 
 /// Says lengths in one unit.
 #[derive(Clone, Copy, Debug)]
@@ -60,6 +60,13 @@ impl Ruler {
     pub fn hit(self, offset: Offset) -> String {
         let parts = sided(offset, [["right", "left"], ["high", "low"]], |length| self.read(length));
         if parts.is_empty() { "on the spot".to_owned() } else { parts.join(", ") }
+    }
+
+    /// Where a hit is expected: "31 mm right and 8 mm high"; "at the spot" where it rounds to nothing.
+    pub fn hit_estimate(self, offset: Offset) -> String {
+        let sides = [["right", "left"], ["high", "low"]];
+        let parts = sided(offset, sides, |length| self.estimate(length));
+        if parts.is_empty() { "at the spot".to_owned() } else { list::all(parts) }
     }
 
     /// An estimated miss: "8 mm right and 3 mm low of"; "level with" where it rounds to nothing.

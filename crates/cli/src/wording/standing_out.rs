@@ -31,7 +31,7 @@ mod tests {
     use quarterturn_geometry::{Millimetres, Offset};
 
     use super::*;
-    use crate::quantity::Unit;
+    use quarterturn_entry::quantity::Unit;
 
     #[test]
     fn shots_and_shafts_are_named_with_what_they_change() {

@@ -71,7 +71,9 @@ fn only_another_distance_is_kept() {
             .append(Entry::End(EndEntry { distance_m: Some(distance_m), ..end_of(&["R"]) }))
             .unwrap();
         let journal = scene.open();
-        let Some(Event::End(end)) = journal.state().last() else { panic!("an end stands") };
+        let Some(Event::End(end)) = journal.state().history().events.last() else {
+            panic!("an end stands")
+        };
         assert_eq!(end.distance, kept.map(Millimetres::from_metres));
     }
 }
@@ -262,7 +264,7 @@ fn a_change_of_the_bow_must_make_sense() {
     }
     scene.append(change("rest out", Some("rest"), Some([0.5, 0.0]))).unwrap();
     scene.append(Entry::Bow(BowEntry::Leave { leave: "for good".into() })).unwrap();
-    assert_eq!(scene.open().state().last(), Some(&Event::BowLeft));
+    assert_eq!(scene.open().state().history().events.last(), Some(&Event::BowLeft));
 }
 
 #[test]

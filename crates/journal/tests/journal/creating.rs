@@ -33,7 +33,7 @@ fn the_first_record_says_how_it_was_begun() {
     assert_eq!(state.records(), 1);
     assert_eq!(state.unit(), FaceUnit::Millimetres);
     assert_eq!(state.beginning(), &beginning());
-    assert_eq!(state.last(), None);
+    assert_eq!(state.history().events.last(), None);
     assert!(state.evenings().is_empty());
 }
 
@@ -133,7 +133,7 @@ fn indices_lose_their_whole_turns() {
     let scene = Scene::empty();
     let mut entry = beginning();
     entry.shafts[0].index_deg = -30.0;
-    entry.shafts[1].index_deg = 450.0;
+    entry.shafts[1].index_deg = -270.0;
     entry.shafts[2].index_deg = -0.0;
     let journal = Journal::create(&scene.path, entry, &stamp(1)).unwrap();
     let indices: Vec<_> =

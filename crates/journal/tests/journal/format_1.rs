@@ -148,6 +148,6 @@ fn the_example_of_the_documents() {
     let scene = Scene::of(example.as_bytes());
     let journal = scene.open();
     assert_eq!(journal.state().records(), 3);
-    assert_eq!(journal.state().last(), None);
+    assert_eq!(journal.state().history().events.last(), None);
     assert_eq!(journal.torn(), None);
 }

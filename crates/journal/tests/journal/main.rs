@@ -6,6 +6,7 @@ mod checking;
 mod clocks;
 mod creating;
 mod damage;
+mod fixing;
 mod format_1;
 mod long_journals;
 mod messages;

@@ -59,7 +59,7 @@ fn write(disk: &SimulatedDisk, id: u64, chance: &mut Chance) -> Result<(), Journ
         }
         journal => journal?,
     };
-    if journal.state().last().is_some() && chance.one_in(4) {
+    if !journal.state().history().events.is_empty() && chance.one_in(4) {
         return journal.undo(&stamp).map(drop);
     }
     let mut end = end_of(&["R", "1", "2"]);

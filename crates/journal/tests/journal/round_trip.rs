@@ -92,7 +92,7 @@ proptest! {
         let line: serde_json::Value = serde_json::from_slice(line).unwrap();
         let data = serde_json::to_string(&line["data"]).unwrap();
         prop_assert_eq!(read_end(&data).unwrap(), written);
-        let Some(Event::End(end)) = journal.state().last() else { panic!("an end stands") };
+        let Some(Event::End(end)) = journal.state().history().events.last() else { panic!("an end stands") };
         for (shot, entered) in end.shots.iter().zip(&entered.shots) {
             prop_assert_eq!(shot.hit.unwrap().at.x_mm.to_bits(), (entered.x_mm.unwrap() + 0.0).to_bits());
         }

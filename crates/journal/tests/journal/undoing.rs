@@ -1,6 +1,6 @@
 //! An undo takes back the last entry that stands; nothing is ever erased.
 
-use quarterturn_journal::{BowEntry, Entry, Journal, JournalError};
+use quarterturn_journal::{BowEntry, Deed, Entry, Journal, JournalError};
 use quarterturn_tuning::{Event, ShaftState};
 
 use crate::scene::{Scene, end_of, shaft, stamp};
@@ -8,7 +8,8 @@ use crate::scene::{Scene, end_of, shaft, stamp};
 fn undo(journal: &mut Journal) -> (u64, Event) {
     let confirmed = journal.undo(&stamp(3)).unwrap();
     let Entry::Undo(undo) = confirmed.record.entry else { panic!("an undo was appended") };
-    (undo.seq, confirmed.taken_back.unwrap())
+    let Some(Deed::Added(event)) = confirmed.recalled else { panic!("an event was taken back") };
+    (undo.seq, event)
 }
 
 /// What was kept in mind while writing is what is read again.

@@ -1,9 +1,10 @@
 //! What all other shots say of a few.
 
-use nalgebra::{DMatrix, DVector};
+use nalgebra::{DMatrix, DVector, Vector2};
 
 use crate::Scales;
 use crate::evidence::{Evidence, Rows, Told};
+use crate::observation::Kind;
 
 /// So likely a shot flies far, whoever shoots...
 const FLIES_FAR: f64 = 0.05;
@@ -11,7 +12,7 @@ const FLIES_FAR: f64 = 0.05;
 /// ... and so many times as widely as the others; a shaft that does not repeat scatters about as widely.
 const FARTHER: f64 = 3.0;
 
-/// A few bare shots, and the posterior without them.
+/// A few shots, and the posterior without them.
 ///
 /// # Formula
 /// With S the covariance of z·θ + e for what was read of the shots, R that of its noise, d what was read less what is
@@ -68,6 +69,30 @@ impl<'a> LeftOut<'a> {
         Some((off.dot(&root.solve(&off)), off.len()))
     }
 
+    /// How likely a hit is to lie so far or farther from where all other shots say, were the first shot as `told` and
+    /// its hit `moved` by so much: a share of the shots flies far.
+    ///
+    /// # Formula
+    /// With d the distance in standard deviations of a usual shot and d′ in those of one that flies far, and ε the
+    /// share of these: `(1 − ε) exp(−d²/2) + ε exp(−d′²/2)`, since d² of two coordinates is χ² with 2 degrees.
+    pub fn tail_of_hit(&self, told: Told, moved: Vector2<f64>) -> Option<f64> {
+        let (off, known) = self.expected(&[told]);
+        let off = off.fixed_view::<2, 1>(0, 0) + moved;
+        let tail = |flies: bool| {
+            let spread = known.clone() + self.noise(|_| flies);
+            let spread = spread.fixed_view::<2, 2>(0, 0).into_owned().cholesky()?;
+            Some((-0.5 * off.dot(&spread.solve(&off))).exp())
+        };
+        let far = self.far().first().copied()?;
+        Some((1.0 - far) * tail(false)? + far * tail(true)?)
+    }
+
+    /// Where all other shots say that the hit of the first shot should lie, as an offset from where it does, mm.
+    pub fn off_of_hit(&self, told: Told) -> Vector2<f64> {
+        let (off, _) = self.expected(&[told]);
+        -off.fixed_view::<2, 1>(0, 0)
+    }
+
     /// What was read less what is expected, and the covariance of what is expected.
     pub fn expected(&self, told: &[Told]) -> (DVector<f64>, DMatrix<f64>) {
         let other = self.evidence.rows(self.shots, told);
@@ -110,10 +135,15 @@ struct Noise {
 impl Noise {
     /// Of everything that was read of the shot in this place.
     fn of(evidence: &Evidence<'_>, (place, &shot): (usize, &usize)) -> Vec<Self> {
-        let Scales { bare_mm, bare_lean_deg, .. } = *evidence.scales;
+        let Scales { bare_mm, bare_lean_deg, reference_mm, reference_lean_deg, .. } =
+            *evidence.scales;
+        let (hit_mm, lean_deg) = match evidence.seen.kind_of(&evidence.seen.shots[shot]) {
+            Kind::Bare => (bare_mm, bare_lean_deg),
+            Kind::Reference => (reference_mm, reference_lean_deg),
+        };
         let readings = evidence.readings(&[shot]).into_iter();
-        let [x_mm, y_mm] = evidence.scales.along_axes().map(|along| along * bare_mm);
-        let noise = readings.zip([x_mm, y_mm, bare_lean_deg, bare_lean_deg]);
+        let [x_mm, y_mm] = evidence.scales.along_axes().map(|along| along * hit_mm);
+        let noise = readings.zip([x_mm, y_mm, lean_deg, lean_deg]);
         noise
             .map(|(reading, sd)| {
                 let read = (1.0 - reading.scatter_share) / reading.weight;

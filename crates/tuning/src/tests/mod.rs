@@ -13,6 +13,7 @@ mod dense_posterior;
 mod doubts;
 mod far_off;
 mod hints;
+mod improbable;
 mod left_out;
 mod next_end;
 mod nock;

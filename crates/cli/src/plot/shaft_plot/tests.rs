@@ -10,8 +10,8 @@ use super::shaft;
 use crate::plot::StyledBy;
 use crate::plot::on_page::assert_texts_apart;
 use crate::plot::target_plot::invented::{Dozen, Evening};
-use crate::quantity::Unit;
 use crate::wording::Ruler;
+use quarterturn_entry::quantity::Unit;
 
 /// A dozen operations on tens of millimetres, each right to 1e-16 of them; mm.
 const ROUNDING_MM: f64 = 1e-10;

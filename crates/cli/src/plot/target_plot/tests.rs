@@ -17,8 +17,8 @@ use crate::plot::labels::Label;
 use crate::plot::on_page::{assert_texts_apart, number};
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
-use crate::quantity::Unit;
 use crate::wording::Ruler;
+use quarterturn_entry::quantity::Unit;
 
 const MM: Ruler = Ruler::new(Unit::MILLIMETRE);
 const LIGHTER: Option<MissingMass> =

@@ -5,8 +5,8 @@ use quarterturn_statistics::{Count, Level, share};
 use quarterturn_tuning::{Figures, Leans};
 
 use super::*;
-use crate::quantity::Unit;
 use crate::rehearsal::Conditions;
+use quarterturn_entry::quantity::Unit;
 
 const MM: Ruler = Ruler::new(Unit::MILLIMETRE);
 

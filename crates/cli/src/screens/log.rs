@@ -1,0 +1,74 @@
+//! The screen of `log`: every record in a line or two, with what became of it.
+
+use quarterturn_entry::shorthand;
+use quarterturn_journal::{BowEntry, EndEntry, Entry, Fate, FixEntry, Log, Record};
+
+use crate::opened::Opened;
+use crate::wording::{count, paragraph, visible};
+
+/// How far in a record is told: behind its number and its time.
+const LEAD: usize = 24;
+
+/// Everything that was entered, changed and taken back.
+pub fn log(opened: &Opened, log: &Log) -> String {
+    let lines = log.records.iter().map(|(record, fate)| {
+        let said = told(opened, log, record);
+        let said = said.into_iter().chain(became(*fate)).collect::<Vec<_>>().join("; ");
+        let time = record.stamp.time.to_string().replace('T', " ");
+        let time: String = time.chars().take(16).collect();
+        let lead = format!("{:>4}  {time:<width$}", record.seq, width = LEAD - 6);
+        paragraph(&lead, &visible(&said.replace('\n', " ")))
+    });
+    let stands = count(log.ends.len(), "end");
+    let heading = format!("{}, {stands} standing.", count(log.records.len(), "record"));
+    format!("{heading}\n\n{}\n", lines.collect::<Vec<_>>().join("\n"))
+}
+
+fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
+    let number = |seq: u64| log.ends.iter().position(|end| end.seq == seq).map(|at| at + 1);
+    match &record.entry {
+        Entry::New(new) => vec![format!("begun with {}", count(new.shafts.len(), "shaft"))],
+        Entry::End(end) => end_told(opened, end, number(record.seq)),
+        Entry::Fix(FixEntry { seq, end }) => {
+            let of = number(*seq).map_or(format!("record {seq}"), |end| format!("end {end}"));
+            let shots = shorthand::printed(&end.shots, opened.ruler().unit());
+            vec![format!("correction of {of}: {shots}")]
+        }
+        Entry::Bow(BowEntry::Leave { leave }) => vec![format!("the bow stays: {leave}")],
+        Entry::Bow(BowEntry::Change { note, part, .. }) => {
+            let part = part.as_ref().map(|part| format!(" ({part})")).unwrap_or_default();
+            vec![format!("bow{part}: {note}")]
+        }
+        Entry::Shaft(shaft) => vec![format!("{}: {}", shaft.shaft, shaft.change)],
+        Entry::Add(add) => {
+            let role = add.role.as_deref().unwrap_or("bare");
+            vec![format!("{} joined, {role}", add.shaft)]
+        }
+        Entry::Note(note) => vec![format!("note: {}", note.note)],
+        Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
+        Entry::Redo(redo) => vec![format!("redo of record {}", redo.seq)],
+        Entry::Unreadable(lost) => {
+            vec![format!(
+                "lost, and mended around: {}; {} keeps what stood there",
+                lost.why, lost.kept
+            )]
+        }
+    }
+}
+
+fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<String> {
+    let shots = shorthand::printed(&end.shots, opened.ruler().unit());
+    let number = number.map_or_else(|| "end".to_owned(), |number| format!("end {number}"));
+    let distance = end.distance_m.map(|distance_m| format!("from {distance_m} m"));
+    let about: Vec<String> = end.evening.clone().into_iter().chain(distance).collect();
+    let note = end.note.as_ref().map(|note| format!("note: {note}"));
+    [format!("{number} ({}): {shots}", about.join(", "))].into_iter().chain(note).collect()
+}
+
+fn became(fate: Fate) -> Option<String> {
+    match fate {
+        Fate::Stands => None,
+        Fate::Corrected { by } => Some(format!("corrected by record {by}")),
+        Fate::TakenBack { by } => Some(format!("taken back by record {by}")),
+    }
+}

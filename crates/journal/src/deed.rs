@@ -1,0 +1,48 @@
+//! What an entry did, so that it can be taken back and brought back.
+
+use quarterturn_tuning::{Event, ShaftName};
+
+use crate::add_entry::Joining;
+
+/// What an undo took back, or a redo brought back.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Deed {
+    /// An event: an end, or a change of the bow or of a shaft.
+    Added(Event),
+    /// A correction of this end, counted from 1 over all ends that stand.
+    Corrected {
+        /// The end.
+        end: usize,
+    },
+    /// A shaft or a reference that joined.
+    Joined(ShaftName),
+    /// A note.
+    Noted,
+}
+
+/// An entry that stands or was taken back, with what it takes to go from the one to the other.
+#[derive(Clone, Debug)]
+pub(crate) struct Step {
+    /// The number of its record.
+    pub seq: u64,
+    /// What it did.
+    pub kind: StepKind,
+}
+
+/// What an entry does to a history, kept so that it can go either way.
+#[derive(Clone, Debug)]
+pub(crate) enum StepKind {
+    /// It adds an event; kept here only while it is taken back.
+    Adds(Option<Event>),
+    /// It exchanges the event in this place for another, which is kept here.
+    Exchanges {
+        /// The place in the history.
+        at: usize,
+        /// What stands there when this is taken back, or again when it is brought back.
+        other: Event,
+    },
+    /// Somebody joins.
+    Joins(Joining),
+    /// Nothing but a note.
+    Notes,
+}
