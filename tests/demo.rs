@@ -36,7 +36,12 @@ fn its_pictures_are_those_in_the_documents() {
     let folder = Folder::new();
     folder.run("demo dozen").any_stdout().check();
     folder.run("plot dozen/harrow-fen.journal --shaft 7").any_stdout().check();
-    for (drawn, shown) in [("harrow-fen.svg", "demo.svg"), ("harrow-fen-7.svg", "shaft.svg")] {
+    folder.run("plot dozen/harrow-fen.journal --course").any_stdout().check();
+    for (drawn, shown) in [
+        ("harrow-fen.svg", "demo.svg"),
+        ("harrow-fen-7.svg", "shaft.svg"),
+        ("harrow-fen-course.svg", "course.svg"),
+    ] {
         let same =
             folder.read(&format!("dozen/{drawn}")) == read(&format!("docs/pictures/{shown}"));
         assert!(

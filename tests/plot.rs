@@ -60,3 +60,26 @@ fn a_shaft_has_a_picture_of_its_own() {
         assert!(picture.contains(part), "the picture lacks {part}");
     }
 }
+
+#[test]
+fn the_course_of_a_tuning_has_a_picture() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("plot {JOURNAL} --course"));
+    said.stdout("The course is drawn in evening-course.svg.\n").check();
+    let picture = folder.read("evening-course.svg");
+    for part in ["What was settled", "Where the reference landed", "How far each bare shot"] {
+        assert!(picture.contains(part), "the picture lacks {part}");
+    }
+    let none_yet = Folder::begun("1-3");
+    none_yet.run(&format!("plot {JOURNAL} --course -o -")).stdout_has("What was settled").check();
+}
+
+#[test]
+fn a_face_or_a_plate_may_lie_under_the_hits() {
+    let folder = Folder::with_an_end();
+    let drawn = |more: &str| folder.run(&format!("plot {JOURNAL} -o - {more}"));
+    drawn("--face 40cm").stdout_has("face of 40 cm, rings 1 to 10").check();
+    drawn("--plate 8in").stdout_has("plate of 203.2 mm").check();
+    drawn("--plate 0cm").code(2).stderr_has("a plate has a size").check();
+    drawn("--face 40cm --plate 8in").code(2).stderr_has("cannot be used with").check();
+}

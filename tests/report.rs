@@ -15,7 +15,7 @@ fn the_page_stands_beside_the_journal_and_tells_of_every_shaft() {
     said.stdout("The report is written to evening.html.\n").check();
     let page = folder.read("evening.html");
     assert_eq!(page, self::page(&folder), "the same journal is the same bytes");
-    let shafts = (1..=12).map(|shaft| format!(">Shaft {shaft}: "));
+    let shafts = (1..=3).map(|shaft| format!(">Shaft {shaft}: "));
     let parts = ["<h2 id=\"now\">", "tolerance 25 mm", "Never put a broadhead on a bare shaft."];
     for part in shafts.chain(parts.map(str::to_owned)) {
         assert!(page.contains(&part), "the page lacks {part}");
@@ -50,7 +50,7 @@ fn no_two_things_on_it_have_one_name() {
     let ids: Vec<&str> =
         page.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
     let different: BTreeSet<&str> = ids.iter().copied().collect();
-    assert!(ids.len() > 12);
+    assert!(ids.len() > 3);
     assert_eq!(different.len(), ids.len());
     for named in page.split("aria-labelledby=\"").skip(1) {
         let named = named.split('"').next().unwrap();

@@ -18,6 +18,10 @@ pub struct PlotArgs {
     #[arg(long, value_name = "SHAFT")]
     pub shaft: Option<String>,
 
+    /// The course of the tuning: what was settled by which shot, and where the reference landed
+    #[arg(long, conflicts_with_all = ["shaft", "face", "plate"])]
+    pub course: bool,
+
     /// Draw the rings of a World Archery face about the spot, by its diameter
     #[arg(long, value_enum, conflicts_with_all = ["shaft", "plate"])]
     pub face: Option<Face>,

@@ -11,25 +11,24 @@ use crate::args::{Face, PlotArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
 use crate::output;
-use crate::plot::{Backdrop, FaceSize, StyledBy, TargetPlot};
+use crate::plot::{Backdrop, CoursePlot, FaceSize, StyledBy, TargetPlot};
 use crate::wording::all;
 use crate::{input, plot};
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let picture = match &args.shaft {
-        None => target(&opened, backdrop(args)?),
-        Some(shaft) => of_shaft(&opened, shaft)?,
+    let (what, part, picture) = match &args.shaft {
+        Some(shaft) => (format!("Shaft {shaft}"), Some(shaft.as_str()), of_shaft(&opened, shaft)?),
+        None if args.course => ("The course".to_owned(), Some("course"), course(&opened)),
+        None => ("The target".to_owned(), None, target(&opened, backdrop(args)?)),
     };
-    let file = args.output.clone().map_or_else(|| beside(&opened, args.shaft.as_deref()), Ok)?;
+    let file = args.output.clone().map_or_else(|| beside(&opened, part), Ok)?;
     let answer = if input::is_standard(&file) {
         Answer::new(picture)
     } else {
         let existing = if args.force { Existing::Replace } else { Existing::Keep };
         output::write(&file, &picture, existing)?;
-        let what =
-            args.shaft.as_ref().map_or("The target".to_owned(), |name| format!("Shaft {name}"));
         Answer::new(format!("{what} is drawn in {}.\n", file.display()))
     };
     Ok(answer.noticing(opened.notices()))
@@ -43,6 +42,20 @@ pub fn target(opened: &Opened, backdrop: Backdrop) -> String {
         ruler: opened.ruler(),
         title: &opened.path.file_name().unwrap_or_default().to_string_lossy(),
         backdrop,
+        styled: StyledBy::Itself,
+    }
+    .svg()
+}
+
+/// The course of a journal.
+fn course(opened: &Opened) -> String {
+    let state = opened.journal.state();
+    CoursePlot {
+        history: state.history(),
+        advice: &opened.advice(),
+        policy: state.policy(),
+        ruler: opened.ruler(),
+        title: &opened.path.file_name().unwrap_or_default().to_string_lossy(),
         styled: StyledBy::Itself,
     }
     .svg()
@@ -82,12 +95,12 @@ fn of_shaft(opened: &Opened, name: &str) -> Result<String, Failure> {
     Ok(plot::shaft(history, &advice, report, opened.ruler(), "shaft", StyledBy::Itself))
 }
 
-/// The journal's name with .svg in the place of its ending; for a shaft with its name before that.
-fn beside(opened: &Opened, shaft: Option<&str>) -> Result<PathBuf, Failure> {
+/// The journal's name with .svg in the place of its ending, after the part of it that is drawn.
+fn beside(opened: &Opened, part: Option<&str>) -> Result<PathBuf, Failure> {
     let stem = opened.path.file_stem().unwrap_or_default().to_string_lossy();
-    let name = match shaft {
+    let name = match part {
         None => format!("{stem}.svg"),
-        Some(shaft) => format!("{stem}-{shaft}.svg"),
+        Some(part) => format!("{stem}-{part}.svg"),
     };
     let file = opened.path.with_file_name(name);
     if file == opened.path {

@@ -3,8 +3,10 @@
 mod backdrop;
 mod block;
 mod canvas;
+mod chart;
 #[cfg(test)]
 mod contrast;
+mod course_plot;
 mod escape;
 mod ground;
 mod heading;
@@ -27,6 +29,7 @@ mod window;
 pub use backdrop::{Backdrop, FaceSize};
 pub use block::{PICTURE_STYLE, StyledBy};
 pub use canvas::Canvas;
+pub use course_plot::CoursePlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use segment::Segment;

@@ -12,7 +12,7 @@ const SCATTER_PRIOR: f64 = 2.0;
 const END_PRIOR: f64 = 6.0;
 
 /// That the archer is as wide in both axes weighs as much as so many shots.
-const ROUND_PRIOR: f64 = 8.0;
+const ROUND_PRIOR: f64 = 24.0;
 
 /// Moves the scatter of shots and ends to where the residuals put it; bare and fletched keep their ratio, the leans of x
 /// and y are alike.

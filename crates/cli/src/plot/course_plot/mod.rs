@@ -1,0 +1,54 @@
+//! The course of a tuning: where the reference landed, how far shots were from what is expected, and what was settled.
+
+mod reference_course;
+mod settled;
+mod shot_course;
+#[cfg(test)]
+mod tests;
+
+use quarterturn_tuning::{Advice, History, Policy};
+
+use self::reference_course::reference_course;
+use self::settled::settled;
+use self::shot_course::shot_course;
+use super::block::{Block, StyledBy, stack};
+use super::heading::Heading;
+use super::svg::About;
+use crate::wording::{Ruler, count, tally};
+
+/// The course of a journal.
+pub struct CoursePlot<'a> {
+    /// What happened.
+    pub history: &'a History,
+    /// What is said of it now.
+    pub advice: &'a Advice,
+    /// What its verdicts are priced with.
+    pub policy: &'a Policy,
+    /// How lengths are said.
+    pub ruler: Ruler,
+    /// What stands above it.
+    pub title: &'a str,
+    /// Where it is said how it looks.
+    pub styled: StyledBy,
+}
+
+impl CoursePlot<'_> {
+    /// The picture as an SVG file; the same journal is always the same bytes.
+    pub fn svg(&self) -> String {
+        let settled = settled(self.history, self.policy);
+        let shots =
+            self.history.events.iter().fold(0, |shots, event| shots + settled::shots(event));
+        let finding = format!("{}: {}", count(shots, "shot"), tally(&self.advice.shafts));
+        let heading = Heading::new(self.title, &finding, &[]);
+        let reference = reference_course(self.history, self.ruler);
+        let course = shot_course(self.history, self.advice, self.ruler);
+        let blocks: Vec<&dyn Block> = [Some(&settled), reference.as_ref(), course.as_ref()]
+            .into_iter()
+            .flatten()
+            .map(|chart| chart as &dyn Block)
+            .collect();
+        let all: Vec<&dyn Block> = std::iter::once(&heading as &dyn Block).chain(blocks).collect();
+        let about = About { id: "course", title: self.title, finding: &finding };
+        stack(&all, self.styled, about)
+    }
+}

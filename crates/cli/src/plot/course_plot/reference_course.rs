@@ -1,0 +1,81 @@
+//! Where the reference landed, end by end.
+
+use quarterturn_geometry::{Millimetres, Offset};
+use quarterturn_tuning::{End, Event, History};
+
+use crate::plot::chart::{Axis, Chart, Joined, Look, Series};
+use crate::plot::ticks::Ticks;
+use crate::wording::Ruler;
+
+/// The mean counted hit of the references from the spot, for each end that has one; nothing where none has.
+pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
+    let ends: Vec<&End> = ends(history).collect();
+    let mean = |(number, end): (usize, &&End)| Some((number + 1, mean(end, history)?));
+    let means: Vec<(usize, Offset)> = ends.iter().enumerate().filter_map(mean).collect();
+    if means.is_empty() {
+        return None;
+    }
+    let along = |name: &str, class, look, of: fn(&Offset) -> f64| Series {
+        name: name.to_owned(),
+        class,
+        look,
+        joined: Joined::Line,
+        points: means.iter().map(|(end, at)| [*end as f64, of(at)]).collect(),
+    };
+    let reach = means.iter().map(|(_, at)| at.x_mm.abs().max(at.y_mm.abs())).fold(10.0, f64::max);
+    let mut across = Axis::counting("end", ends.len());
+    across.range = [0.5, ends.len() as f64 + 0.5];
+    across.ticks.retain(|(end, _)| *end > 0.0);
+    Some(Chart {
+        title: "Where the reference landed, from the spot".to_owned(),
+        across,
+        up: lengths(ruler, "right and high above 0", reach),
+        breaks: evenings(&ends),
+        series: vec![
+            along("right", "judged", Look::Disc, |at| at.x_mm),
+            along("high", "sky", Look::Diamond, |at| at.y_mm),
+        ],
+        area_mm: 42.0,
+    })
+}
+
+/// An axis of lengths to both sides of nothing.
+pub fn lengths(ruler: Ruler, name: &str, reach_mm: f64) -> Axis {
+    let reach = Millimetres::new(1.15 * reach_mm);
+    let ticks = Ticks::new(ruler.unit(), reach * 0.3);
+    Axis {
+        name: format!("{}, {name}", ruler.unit().symbol),
+        range: [-reach.mm(), reach.mm()],
+        ticks: ticks
+            .within(reach)
+            .map(|line| {
+                let sign = if line < Millimetres::ZERO { "−" } else { "" };
+                (line.mm(), format!("{sign}{}", ticks.name(line)))
+            })
+            .collect(),
+    }
+}
+
+/// The ends that are pooled, in order.
+pub fn ends(history: &History) -> impl Iterator<Item = &End> {
+    history.events.iter().filter_map(|event| match event {
+        Event::End(end) if end.distance.is_none() => Some(end),
+        _ => None,
+    })
+}
+
+/// Where evenings begin, but the first.
+pub fn evenings(ends: &[&End]) -> Vec<(f64, String)> {
+    let begins = |(at, pair): (usize, &[&End])| {
+        (pair[0].evening != pair[1].evening).then(|| (at as f64 + 1.5, pair[1].evening.clone()))
+    };
+    ends.windows(2).enumerate().filter_map(begins).collect()
+}
+
+fn mean(end: &End, history: &History) -> Option<Offset> {
+    let references = &history.setup.references;
+    let counted = end.shots.iter().filter(|shot| references.contains(&shot.shaft) && shot.counts());
+    let hits: Vec<Offset> = counted.filter_map(|shot| Some(shot.hit?.at.from_spot())).collect();
+    let sum = hits.iter().copied().reduce(|sum, hit| sum + hit)?;
+    Some(sum * (1.0 / hits.len() as f64))
+}
