@@ -36,8 +36,8 @@ pub fn exchanged() -> Folder {
 #[test]
 fn exchanged_numbers_are_hinted_at_and_nothing_is_corrected() {
     let folder = exchanged();
-    let text = "Shots of 1 and 2 in end 11 look exchanged: if they are, take the end back with `undo` and \
-                enter it anew.";
+    let text = "Shots of 1 and 2 in end 11 look exchanged: if they are, put the end right with `fix` 11 \
+                --exchange 1,2.";
     let hint = json!({"kind": "exchanged", "shafts": ["1", "2"], "end": 11, "text": text});
     let next = folder.next();
     assert_eq!(next["hints"], json!([hint]));

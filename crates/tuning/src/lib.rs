@@ -103,7 +103,7 @@ pub use advise::advise;
 pub use doubts::{Doubt, Without, doubts};
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};
-pub use hints::{Hint, Whereabouts};
+pub use hints::Hint;
 pub use history::History;
 pub use improbable::{Improbable, Slip, improbable};
 pub use known_height::known_height;

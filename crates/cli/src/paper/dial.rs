@@ -1,6 +1,6 @@
 //! A small clock with the place of the mark, now and for the next shot.
 
-use quarterturn_geometry::{Angle, Index, Millimetres, Offset};
+use quarterturn_geometry::{Angle, Index};
 
 use crate::plot::{Anchor, Canvas, PaperPoint, Segment};
 
@@ -21,21 +21,15 @@ pub fn dial(canvas: &mut Canvas, dial: Dial, centre: PaperPoint, radius_mm: f64)
         let angle = Angle::from_degrees(f64::from(hour) * 30.0);
         let inner_mm = radius_mm * if hour.is_multiple_of(3) { 0.82 } else { 0.9 };
         let tick =
-            Segment { from: toward(centre, angle, inner_mm), to: toward(centre, angle, radius_mm) };
+            Segment { from: centre.toward(angle, inner_mm), to: centre.toward(angle, radius_mm) };
         canvas.line("line", tick);
         if hour.is_multiple_of(3) {
             let size_mm = radius_mm * 0.3;
-            let at = toward(centre, angle, radius_mm * 0.62).moved(0.0, -0.36 * size_mm);
+            let at = centre.toward(angle, radius_mm * 0.62).moved(0.0, -0.36 * size_mm);
             canvas.text("text", at, Anchor::Middle, size_mm, &hour.to_string());
         }
     }
-    let place = |index: Index| toward(centre, index.angle(), radius_mm);
+    let place = |index: Index| centre.toward(index.angle(), radius_mm);
     canvas.circle("blank", place(dial.now), radius_mm * 0.14);
     canvas.circle("solid", place(dial.next), radius_mm * 0.14);
-}
-
-/// The place so far from `centre` toward a clock angle.
-fn toward(centre: PaperPoint, angle: Angle, out_mm: f64) -> PaperPoint {
-    let offset = Offset::toward(angle, Millimetres::new(out_mm));
-    centre.moved(offset.x_mm, offset.y_mm)
 }

@@ -1,8 +1,10 @@
 //! What a journal makes one suspect, in words.
 
-use quarterturn_tuning::{Hint, Whereabouts};
+use quarterturn_entry::shorthand;
+use quarterturn_geometry::Index;
+use quarterturn_tuning::{Hint, ShaftName};
 
-use super::{all, count, mark, tail};
+use super::{count, mark, tail};
 
 /// The kind of a hint, in a word for other programs.
 pub const fn hint_kind(hint: &Hint) -> &'static str {
@@ -17,36 +19,31 @@ pub const fn hint_kind(hint: &Hint) -> &'static str {
 /// A hint: what it looks like and what to do about it, a sentence.
 pub fn hint(hint: &Hint) -> String {
     match hint {
-        Hint::Exchanged { shafts, at } => format!(
-            "Shots of {} in end {} look exchanged: if they are, {}.",
-            all(shafts),
-            at.end,
-            enter_anew(*at)
+        Hint::Exchanged { shafts: [one, other], end } => format!(
+            "Shots of {one} and {other} in end {end} look exchanged: if they are, put the end right with \
+             `fix` {end} --exchange {one},{other}."
         ),
-        Hint::UpsideDown { shaft, at, recorded, seems } => format!(
-            "The shot of {shaft} in end {} lies where it would with its mark at {}, not at {}: look whether \
-             its nock was on upside down; if it was, {} with the mark there.",
-            at.end,
+        Hint::UpsideDown { shaft, end, recorded, seems } => format!(
+            "The shot of {shaft} in end {end} lies where it would with its mark at {}, not at {}: look whether \
+             its nock was on upside down; if it was, {}.",
             mark(*seems),
             mark(*recorded),
-            enter_anew(*at)
+            put_right(shaft, *end, *seems)
         ),
-        Hint::Slipped { shaft, at, recorded, seems, shots: 1 } => format!(
-            "The shot of {shaft} in end {} lies where it would with its mark at {}, not at {}: look whether \
-             its nock slipped or the mark was misread; if so, {} with the mark there.",
-            at.end,
+        Hint::Slipped { shaft, end, recorded, seems, shots: 1 } => format!(
+            "The shot of {shaft} in end {end} lies where it would with its mark at {}, not at {}: look whether \
+             its nock slipped or the mark was misread; if so, {}.",
             mark(*seems),
             mark(*recorded),
-            enter_anew(*at)
+            put_right(shaft, *end, *seems)
         ),
-        Hint::Slipped { shaft, at, recorded, seems, shots } => format!(
-            "From end {} on ({}) {shaft} lies where it would with its mark at {}, not at {}: look where \
-             its mark stands; if the nock slipped, {} with the mark there.",
-            at.end,
+        Hint::Slipped { shaft, end, recorded, seems, shots } => format!(
+            "From end {end} on ({}) {shaft} lies where it would with its mark at {}, not at {}: look where \
+             its mark stands; if the nock slipped, {}, and so its later shots.",
             count(*shots, "shot"),
             mark(*seems),
             mark(*recorded),
-            enter_anew(*at)
+            put_right(shaft, *end, *seems)
         ),
         Hint::LeanContradicts { shaft, differs, sd_deg, index, shots } => format!(
             "{shaft} leans otherwise than its hits ask for: {} of what goes with them at {} (± {sd_deg:.1} \
@@ -58,42 +55,27 @@ pub fn hint(hint: &Hint) -> String {
     }
 }
 
-/// How an end is put right: the last entry is taken back by one `undo`, an older one by several.
-fn enter_anew(at: Whereabouts) -> String {
-    match at.entries_back {
-        0 | 1 => "take the end back with `undo` and enter it anew".to_owned(),
-        entries => format!(
-            "take back {entries} entries with `undo`, and enter the end and what came after it anew"
-        ),
-    }
+/// How the mark of a shot is put right.
+fn put_right(shaft: &ShaftName, end: usize, seems: Index) -> String {
+    format!("put it right with `fix` {end} \"{shaft} {}\"", shorthand::mark(seems))
 }
 
 #[cfg(test)]
 mod tests {
-    use quarterturn_geometry::{Index, Lean};
-    use quarterturn_tuning::ShaftName;
+    use quarterturn_geometry::Lean;
 
     use super::*;
-
-    const LAST: Whereabouts = Whereabouts { end: 6, entries_back: 1 };
-    const OLDER: Whereabouts = Whereabouts { end: 6, entries_back: 3 };
 
     fn name(name: &str) -> ShaftName {
         name.parse().unwrap()
     }
 
     #[test]
-    fn exchanged_numbers_are_taken_back_and_entered_anew() {
-        let said = |at| hint(&Hint::Exchanged { shafts: ["4", "11"].map(name), at });
+    fn exchanged_numbers_are_put_right_by_a_fix() {
         assert_eq!(
-            said(LAST),
-            "Shots of 4 and 11 in end 6 look exchanged: if they are, take the end back with `undo` and enter \
-             it anew."
-        );
-        assert_eq!(
-            said(OLDER),
-            "Shots of 4 and 11 in end 6 look exchanged: if they are, take back 3 entries with `undo`, and \
-             enter the end and what came after it anew."
+            hint(&Hint::Exchanged { shafts: ["4", "11"].map(name), end: 6 }),
+            "Shots of 4 and 11 in end 6 look exchanged: if they are, put the end right with `fix` 6 \
+             --exchange 4,11."
         );
     }
 
@@ -102,30 +84,28 @@ mod tests {
         let (shaft, recorded) = (name("7"), Index::TWELVE);
         let upside_down = Hint::UpsideDown {
             shaft: shaft.clone(),
-            at: LAST,
+            end: 6,
             recorded,
             seems: Index::from_hour(6.0),
         };
         assert_eq!(
             hint(&upside_down),
             "The shot of 7 in end 6 lies where it would with its mark at 6 o'clock, not at 12 o'clock: look \
-             whether its nock was on upside down; if it was, take the end back with `undo` and enter it anew \
-             with the mark there."
+             whether its nock was on upside down; if it was, put it right with `fix` 6 \"7 i6\"."
         );
         let seems = Index::from_hour(2.0);
         let slipped =
-            |shots| Hint::Slipped { shaft: shaft.clone(), at: LAST, recorded, seems, shots };
+            |shots| Hint::Slipped { shaft: shaft.clone(), end: 6, recorded, seems, shots };
         assert_eq!(
             hint(&slipped(1)),
             "The shot of 7 in end 6 lies where it would with its mark at 2 o'clock, not at 12 o'clock: look \
-             whether its nock slipped or the mark was misread; if so, take the end back with `undo` and enter \
-             it anew with the mark there."
+             whether its nock slipped or the mark was misread; if so, put it right with `fix` 6 \"7 i2\"."
         );
         assert_eq!(
             hint(&slipped(3)),
             "From end 6 on (3 shots) 7 lies where it would with its mark at 2 o'clock, not at 12 o'clock: \
-             look where its mark stands; if the nock slipped, take the end back with `undo` and enter it anew \
-             with the mark there."
+             look where its mark stands; if the nock slipped, put it right with `fix` 6 \"7 i2\", and so its \
+             later shots."
         );
     }
 

@@ -11,15 +11,15 @@ pub enum Hint {
     Exchanged {
         /// The two, in the order in which they were entered.
         shafts: [ShaftName; 2],
-        /// Where.
-        at: Whereabouts,
+        /// The end, counted from 1 over all ends of the journal.
+        end: usize,
     },
     /// A shot lies where it would with the mark half a turn from where it was recorded.
     UpsideDown {
         /// Which shaft.
         shaft: ShaftName,
-        /// Where.
-        at: Whereabouts,
+        /// The end, counted from 1 over all ends of the journal.
+        end: usize,
         /// Where its mark was recorded.
         recorded: Index,
         /// Where its mark seems to have stood.
@@ -29,8 +29,8 @@ pub enum Hint {
     Slipped {
         /// Which shaft.
         shaft: ShaftName,
-        /// Where it begins.
-        at: Whereabouts,
+        /// The end in which it begins, counted from 1 over all ends of the journal.
+        end: usize,
         /// Where its mark was recorded in the first of these shots.
         recorded: Index,
         /// Where its mark seems to have stood there.
@@ -53,15 +53,6 @@ pub enum Hint {
     },
 }
 
-/// Where in a journal an end is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Whereabouts {
-    /// The end, counted from 1 over all ends of the journal.
-    pub end: usize,
-    /// How many entries have to be taken back to take this end back: 1 where it is the last.
-    pub entries_back: usize,
-}
-
 impl Hint {
     /// The shafts it speaks of.
     pub fn shafts(&self) -> &[ShaftName] {
@@ -76,9 +67,9 @@ impl Hint {
     /// The end it speaks of, or in which it begins.
     pub fn end(&self) -> Option<usize> {
         match self {
-            Self::Exchanged { at, .. } | Self::UpsideDown { at, .. } | Self::Slipped { at, .. } => {
-                Some(at.end)
-            }
+            Self::Exchanged { end, .. }
+            | Self::UpsideDown { end, .. }
+            | Self::Slipped { end, .. } => Some(*end),
             Self::LeanContradicts { .. } => None,
         }
     }

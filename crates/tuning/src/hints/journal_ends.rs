@@ -1,17 +1,12 @@
 //! Where the ends that the flight model reads stand in the journal.
 
-use super::hint::Whereabouts;
 use crate::{Event, History};
 
-/// For each end that the flight model reads, where it is in the journal.
-pub fn journal_ends(history: &History) -> Vec<Whereabouts> {
-    let (mut ends, mut number) = (Vec::new(), 0);
-    for (at, event) in history.events.iter().enumerate() {
-        let Event::End(end) = event else { continue };
-        number += 1;
-        if end.distance.is_none() {
-            ends.push(Whereabouts { end: number, entries_back: history.events.len() - at });
-        }
-    }
-    ends
+/// For each end that the flight model reads, its number among all ends of the journal, counted from 1.
+pub fn journal_ends(history: &History) -> Vec<usize> {
+    let ends = history.events.iter().filter_map(|event| match event {
+        Event::End(end) => Some(end),
+        _ => None,
+    });
+    (1..).zip(ends).filter(|(_, end)| end.distance.is_none()).map(|(number, _)| number).collect()
 }

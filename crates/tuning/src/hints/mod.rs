@@ -11,7 +11,7 @@ mod suspicion;
 mod turned;
 
 use self::exchanged::exchanged;
-pub use self::hint::{Hint, Whereabouts};
+pub use self::hint::Hint;
 use self::journal_ends::journal_ends;
 use self::lean_contradicts::lean_contradicts;
 pub use self::left_out::LeftOut;
@@ -55,7 +55,7 @@ pub fn hints(history: &History, evidence: &Evidence<'_>) -> Vec<Hint> {
     kept.into_iter().map(|suspicion| suspicion.hint).chain(of_leans).collect()
 }
 
-fn suspicions(evidence: &Evidence<'_>, ends: &[Whereabouts], recent: usize) -> Vec<Suspicion> {
+fn suspicions(evidence: &Evidence<'_>, ends: &[usize], recent: usize) -> Vec<Suspicion> {
     let seen = evidence.seen;
     let mut all = Vec::new();
     let first = seen.shots.partition_point(|shot| shot.end < recent);

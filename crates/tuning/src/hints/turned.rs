@@ -4,7 +4,7 @@ use std::f64::consts::TAU;
 
 use quarterturn_geometry::Index;
 
-use super::hint::{Hint, Whereabouts};
+use super::hint::Hint;
 use super::left_out::{LeftOut, log_sum};
 use super::suspicion::Suspicion;
 use crate::evidence::{Evidence, Told};
@@ -26,7 +26,7 @@ pub fn turned(
     evidence: &Evidence<'_>,
     shots: &[usize],
     first: usize,
-    whereabouts: impl Fn(usize) -> Whereabouts,
+    end_of: impl Fn(usize) -> usize,
 ) -> Vec<Suspicion> {
     let looked_at = (0..shots.len()).filter(|&at| shots[at] >= first);
     let runs = looked_at.flat_map(|at| {
@@ -35,10 +35,10 @@ pub fn turned(
         let on = (2..=LONGEST).contains(&lasting).then(|| &shots[at..]);
         std::iter::once(once).chain(on)
     });
-    runs.filter_map(|run| suspicion(evidence, run, whereabouts(run[0]))).collect()
+    runs.filter_map(|run| suspicion(evidence, run, end_of(run[0]))).collect()
 }
 
-fn suspicion(evidence: &Evidence<'_>, run: &[usize], at: Whereabouts) -> Option<Suspicion> {
+fn suspicion(evidence: &Evidence<'_>, run: &[usize], end: usize) -> Option<Suspicion> {
     let left_out = LeftOut::of(evidence, run)?;
     let entered: Vec<_> = run.iter().map(|&shot| evidence.as_entered(shot)).collect();
     let as_entered = left_out.log_likelihood(&entered);
@@ -50,7 +50,7 @@ fn suspicion(evidence: &Evidence<'_>, run: &[usize], at: Whereabouts) -> Option<
     let (hours, _) = *by_hours.iter().max_by(|one, other| one.1.total_cmp(&other.1))?;
     let logs: Vec<f64> = by_hours.iter().map(|(_, log)| *log).collect();
     Some(Suspicion {
-        hint: hint(evidence, run, hours, at),
+        hint: hint(evidence, run, hours, end),
         log_odds: log_sum(&logs) - SHOTS_FOR_A_TURN.ln(),
         shots: run.to_vec(),
     })
@@ -69,13 +69,13 @@ fn share(hours: usize) -> f64 {
     }
 }
 
-fn hint(evidence: &Evidence<'_>, run: &[usize], hours: usize, at: Whereabouts) -> Hint {
+fn hint(evidence: &Evidence<'_>, run: &[usize], hours: usize, end: usize) -> Hint {
     let first = &evidence.seen.shots[run[0]];
     let shaft = evidence.seen.lives[first.life].name.clone();
     let recorded = first.index;
     let seems = Index::from_degrees(recorded.degrees() + 30.0 * hours as f64);
     match run.len() {
-        1 if hours == 6 => Hint::UpsideDown { shaft, at, recorded, seems },
-        shots => Hint::Slipped { shaft, at, recorded, seems, shots },
+        1 if hours == 6 => Hint::UpsideDown { shaft, end, recorded, seems },
+        shots => Hint::Slipped { shaft, end, recorded, seems, shots },
     }
 }

@@ -10,7 +10,7 @@ use crate::learn::{Learned, learn};
 use crate::observation::Observations;
 use crate::readings::ShotWeight;
 use crate::tolerance::{TAKEN_OUT, assert_within};
-use crate::{Event, Hint, Scales, Shot, Whereabouts, World};
+use crate::{Event, Hint, Scales, Shot, World};
 
 /// Seven shafts, four of them crooked, each shot at two or three hours with a little scatter.
 struct Dozen(Vec<Planted>);
@@ -66,13 +66,10 @@ fn two_exchanged_numbers_are_named_with_their_end() {
     let [mut one, mut other] = [dozen.shot(1, 0.0, 50), dozen.shot(3, 0.0, 51)];
     std::mem::swap(&mut one.hit, &mut other.hit);
     let spoilt = dozen.all_round().end([one, dozen.shot(6, 0.0, 52), other]);
-    let exchanged = |entries_back| Hint::Exchanged {
-        shafts: ["1", "3"].map(name),
-        at: Whereabouts { end: 15, entries_back },
-    };
-    assert_eq!(hints(&spoilt), [exchanged(1)]);
+    let exchanged = || Hint::Exchanged { shafts: ["1", "3"].map(name), end: 15 };
+    assert_eq!(hints(&spoilt), [exchanged()]);
     let later = spoilt.end([dozen.shot(2, 0.0, 53), dozen.shot(5, 0.0, 54)]);
-    assert_eq!(hints(&later), [exchanged(2)]);
+    assert_eq!(hints(&later), [exchanged()]);
 }
 
 #[test]
@@ -83,9 +80,8 @@ fn a_nock_that_was_on_upside_down_is_named() {
     let [hint] = &hints(&dozen.all_round().end([entered, dozen.shot(6, 0.0, 51)]))[..] else {
         panic!("one hint");
     };
-    let at = Whereabouts { end: 15, entries_back: 1 };
     let (recorded, seems) = (Index::TWELVE, Index::from_hour(6.0));
-    assert_eq!(*hint, Hint::UpsideDown { shaft: name("2"), at, recorded, seems });
+    assert_eq!(*hint, Hint::UpsideDown { shaft: name("2"), end: 15, recorded, seems });
 }
 
 #[test]
@@ -95,10 +91,10 @@ fn an_index_that_slipped_is_named_from_where_it_did() {
         let entered = Shot { index: Index::from_hour(4.0), ..dozen.shot(4, 7.0, 50 + number) };
         journal.end([entered, dozen.shot(6, 0.0, 60 + number)])
     });
-    let Some(Hint::Slipped { shaft, at, recorded, seems, shots }) = hints(&slipped).pop() else {
+    let Some(Hint::Slipped { shaft, end, recorded, seems, shots }) = hints(&slipped).pop() else {
         panic!("a slip: {:?}", hints(&slipped));
     };
-    assert_eq!((shaft, at.end, shots), (name("4"), 15, 3));
+    assert_eq!((shaft, end, shots), (name("4"), 15, 3));
     assert_eq!((recorded, seems), (Index::from_hour(4.0), Index::from_hour(7.0)));
 }
 

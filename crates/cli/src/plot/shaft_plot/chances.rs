@@ -1,6 +1,6 @@
 //! A clock of bars: the longer the bar at an hour, the likelier the shaft is inside with its mark there.
 
-use quarterturn_geometry::{Angle, Index, Millimetres, Offset};
+use quarterturn_geometry::{Angle, Index};
 use quarterturn_tuning::{Prediction, ShaftReport};
 
 use crate::plot::block::Block;
@@ -31,11 +31,11 @@ impl Chances<'_> {
         let side = Angle::from_degrees(half_deg);
         let out_mm = RADIUS_MM * at.within;
         let corners = [
-            toward(centre, angle - side, 1.2),
-            toward(centre, angle - side, 1.2 + out_mm),
-            toward(centre, angle, 1.2 + out_mm),
-            toward(centre, angle + side, 1.2 + out_mm),
-            toward(centre, angle + side, 1.2),
+            centre.toward(angle - side, 1.2),
+            centre.toward(angle - side, 1.2 + out_mm),
+            centre.toward(angle, 1.2 + out_mm),
+            centre.toward(angle + side, 1.2 + out_mm),
+            centre.toward(angle + side, 1.2),
         ];
         canvas.polygon(class, &corners);
     }
@@ -74,7 +74,7 @@ impl Block for Chances<'_> {
         }
         for hour in 1..=12_u32 {
             let angle = Index::from_hour(f64::from(hour)).angle();
-            let name = toward(centre, angle, RADIUS_MM + 1.2 + NAMES_MM * 0.55);
+            let name = centre.toward(angle, RADIUS_MM + 1.2 + NAMES_MM * 0.55);
             let base = name.moved(0.0, -MIDDLE * TEXT_MM);
             canvas.text("plain", base, Anchor::Middle, TEXT_MM, &hour.to_string());
         }
@@ -85,9 +85,4 @@ impl Block for Chances<'_> {
         let last = beside.moved(0.0, -5.4 * 7.4);
         canvas.text("quiet", last, Anchor::Start, TEXT_MM, &told);
     }
-}
-
-fn toward(centre: PaperPoint, angle: Angle, out_mm: f64) -> PaperPoint {
-    let offset = Offset::toward(angle, Millimetres::new(out_mm));
-    centre.moved(offset.x_mm, offset.y_mm)
 }
