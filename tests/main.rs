@@ -14,6 +14,7 @@ mod exchange;
 mod exit_codes;
 mod fix;
 mod fixtures;
+mod gallery;
 mod hints;
 mod kills;
 mod limits;

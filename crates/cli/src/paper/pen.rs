@@ -45,9 +45,10 @@ impl Pen {
 
     /// The rules for SVG.
     pub fn css() -> String {
-        let font = "text { font-family: Helvetica, Arial, \"Liberation Sans\", sans-serif }\n";
+        let page = "svg { background: #ffffff }\n\
+            text { font-family: Helvetica, Arial, \"Liberation Sans\", sans-serif }\n";
         let rules: String = PENS.iter().map(Self::rule).collect();
-        font.to_owned() + &rules
+        page.to_owned() + &rules
     }
 
     fn rule(&self) -> String {

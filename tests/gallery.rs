@@ -1,0 +1,36 @@
+//! The pictures in the documents are what the program draws.
+
+use crate::support::{Folder, repository::read};
+
+/// The command that makes a picture, the file it writes, and the picture in the documents.
+const PICTURES: [(&str, &str, &str); 6] = [
+    ("demo dozen", "dozen/harrow-fen.svg", "demo.svg"),
+    ("plot dozen/harrow-fen.journal --shaft 7", "dozen/harrow-fen-7.svg", "shaft.svg"),
+    ("plot dozen/harrow-fen.journal --course", "dozen/harrow-fen-course.svg", "course.svg"),
+    ("paper card fen.journal -o card.svg", "card.svg", "card.svg"),
+    (
+        "paper dials dozen/harrow-fen.journal --diameter 6.5mm -o dials.svg",
+        "dials.svg",
+        "dials.svg",
+    ),
+    ("paper face -o face.svg", "face.svg", "face.svg"),
+];
+
+#[test]
+fn every_picture_is_current_and_shown() {
+    let folder = Folder::new();
+    folder
+        .run("new fen.journal --shafts 1-12 --reference R --distance 18.3m --tolerance 25mm")
+        .any_stdout()
+        .check();
+    let gallery = read("docs/gallery.md");
+    for (command, drawn, shown) in PICTURES {
+        folder.run(command).any_stdout().check();
+        let same = folder.read(drawn) == read(&format!("docs/pictures/{shown}"));
+        assert!(
+            same,
+            "look at what `{command}` draws; if it is right, copy it to docs/pictures/{shown}"
+        );
+        assert!(gallery.contains(&format!("(pictures/{shown})")), "{shown} in docs/gallery.md");
+    }
+}
