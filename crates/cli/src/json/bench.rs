@@ -1,6 +1,8 @@
 //! The set as the workshop knows it, as JSON.
 
+use quarterturn_geometry::Index;
 use quarterturn_journal::{BenchMeasures, Word};
+use quarterturn_tuning::ShaftName;
 use serde::Serialize;
 use serde_json::{Map, Value};
 
@@ -131,7 +133,7 @@ fn benched(bench: &Bench) -> BenchedShaft<'_> {
         derived: worked_out.into_iter().filter_map(derived).collect(),
         stiff_side_found_deg: spine(&bench.measures)
             .and_then(|round| round.stiff_side)
-            .map(|side| side.degrees()),
+            .map(Index::degrees),
     }
 }
 
@@ -154,10 +156,10 @@ fn best(chosen: &Chosen) -> Best<'_> {
     });
     let lacking = chosen.lacking.iter().map(|(gauge, names)| Lacking {
         measure: gauge.said().member,
-        missing_on: names.iter().map(|name| name.as_str()).collect(),
+        missing_on: names.iter().map(ShaftName::as_str).collect(),
     });
     Best {
-        shafts: chosen.shafts.iter().map(|name| name.as_str()).collect(),
+        shafts: chosen.shafts.iter().map(ShaftName::as_str).collect(),
         largest_spread_sd: chosen.largest_spread,
         compared: compared.collect(),
         not_compared: lacking.collect(),

@@ -1,7 +1,7 @@
 //! The screen of `bench`: the set as the workshop knows it.
 
 use quarterturn_bench::Wanted;
-use quarterturn_geometry::Millimetres;
+use quarterturn_geometry::{Index, Millimetres};
 use quarterturn_journal::{State, Word};
 use quarterturn_tuning::{ShaftState, known_height};
 
@@ -46,7 +46,7 @@ pub fn bench(
     blocks.extend(standing_out(workshop));
     blocks.extend(chosen.map(best));
     blocks.extend(carried(workshop, asked));
-    blocks.extend(asked.limit.and_then(|limit| per_pound(workshop, limit)));
+    blocks.extend(asked.limit.map(|limit| per_pound(workshop, limit)));
     blocks.extend(thrown(workshop, asked));
     blocks.extend(missing_vanes(opened.journal.state()));
     blocks.push(paragraph("Caution: ", wording::CUTTING));
@@ -98,7 +98,7 @@ fn named(bench: &Bench) -> String {
 fn sides(workshop: &Workshop) -> Option<String> {
     let said = |bench: &Bench| {
         let measures = &bench.measures;
-        let found = spine(measures).and_then(|round| round.stiff_side).map(|side| side.degrees());
+        let found = spine(measures).and_then(|round| round.stiff_side).map(Index::degrees);
         let stiff = measures.stiff_side_deg.or(found).map(|deg| format!("stiff {deg:.0}"));
         let heavy = measures.heavy_side_deg.map(|deg| format!("heavy {deg:.0}"));
         let sides: Vec<String> = stiff.into_iter().chain(heavy).collect();
@@ -174,18 +174,18 @@ fn carried(workshop: &Workshop, asked: &Asked) -> Option<String> {
 }
 
 /// How the finished arrows stand against the limit that the person entered.
-fn per_pound(workshop: &Workshop, limit: Limit) -> Option<String> {
+fn per_pound(workshop: &Workshop, limit: Limit) -> String {
     let per_pound = workshop.per_pound(limit);
     let Some((lightest, least)) = per_pound.first() else {
         let text = "grains per pound are not known before a finished arrow was weighed.";
-        return Some(paragraph("Mass: ", text));
+        return paragraph("Mass: ", text);
     };
     let said = format!(
         "the lightest, {}, has {least:.2} grains per pound at {:.1} lb",
         lightest.shaft, limit.draw_lbf
     );
     let Some(limit_gr_lb) = limit.least_gr_lb else {
-        return Some(paragraph("Mass: ", &format!("{said}. {}", wording::LEAST_MASS)));
+        return paragraph("Mass: ", &format!("{said}. {}", wording::LEAST_MASS));
     };
     let below = per_pound.iter().filter(|(_, per_pound)| *per_pound < limit_gr_lb);
     let below: Vec<_> = below.map(|(bench, _)| bench.shaft.clone()).collect();
@@ -195,7 +195,7 @@ fn per_pound(workshop: &Workshop, limit: Limit) -> Option<String> {
         let too_light = all(&below);
         format!("{said}. Below your limit of {limit_gr_lb}: {too_light}. {}", wording::LEAST_MASS)
     };
-    Some(paragraph("Mass: ", &text))
+    paragraph("Mass: ", &text)
 }
 
 fn thrown(workshop: &Workshop, asked: &Asked) -> Option<String> {
