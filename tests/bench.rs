@@ -73,7 +73,7 @@ fn the_set_is_shown_with_its_median_and_what_stands_out() {
     let said = on_one_line(&screen);
     for part in [
         "shaft finished gr balance mm FOC %",
-        "1 - 400.0 452.5 12.5",
+        "1 400.0 452.5 12.5",
         "Sides: 1 stiff 180, 2 stiff 180 and heavy 270,",
         "Stands out: 5: mass 331.0 gr, 18.1 gr above the median of 5.",
         "Caution: Carbon dust:",
