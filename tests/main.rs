@@ -4,6 +4,7 @@
 mod aim;
 mod archer;
 mod bad_inputs;
+mod bench;
 mod bow;
 mod check;
 mod crates;
@@ -14,6 +15,7 @@ mod exchange;
 mod exit_codes;
 mod fix;
 mod fixtures;
+mod fletch;
 mod gallery;
 mod hints;
 mod kills;

@@ -1,12 +1,12 @@
-//! Geometry, statistics and tuning are pure: no files, clock, environment, threads, printing or chance from
+//! Geometry, statistics, bench and tuning are pure: no files, clock, environment, threads, printing or chance from
 //! the system. This stands for "they also build for wasm32", and runs where that target is not installed.
 
 use crate::support::repository::{read, sources};
 
-const PURE: [&str; 3] = ["geometry", "statistics", "tuning"];
+const PURE: [&str; 4] = ["geometry", "statistics", "bench", "tuning"];
 
 /// Those whose own sources do so. What is typed is read into the journal's entries, whose crate has the files.
-const PURE_SOURCES: [&str; 4] = ["geometry", "statistics", "tuning", "entry"];
+const PURE_SOURCES: [&str; 5] = ["geometry", "statistics", "bench", "tuning", "entry"];
 
 /// What they may depend on, none of which does any of these things with the features we ask for.
 const PURE_DEPENDENCIES: [&str; 9] = [

@@ -1,6 +1,7 @@
 //! What a person is told when something is wrong: the exact words, the place, the way on and the exit code.
 //! Whatever is refused leaves the journal as it was.
 
+mod bench;
 mod commands;
 mod damaged;
 mod json_end;

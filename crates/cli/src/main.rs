@@ -9,6 +9,7 @@ mod commands;
 mod demo;
 mod dialogue;
 mod failure;
+mod fletching;
 mod in_parallel;
 mod input;
 mod json;
@@ -23,8 +24,10 @@ mod report;
 mod report_page;
 mod screens;
 mod shaft_list;
+mod spine_list;
 mod typed_file;
 mod wording;
+mod workshop;
 
 use std::process::ExitCode;
 

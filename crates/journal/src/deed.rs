@@ -2,6 +2,7 @@
 
 use quarterturn_tuning::{Event, ShaftName};
 
+use crate::BenchEntry;
 use crate::add_entry::Joining;
 
 /// What an undo took back, or a redo brought back.
@@ -16,6 +17,8 @@ pub enum Deed {
     },
     /// A shaft or a reference that joined.
     Joined(ShaftName),
+    /// Measures of a shaft or a reference.
+    Measured(String),
     /// A note.
     Noted,
 }
@@ -43,6 +46,8 @@ pub(crate) enum StepKind {
     },
     /// Somebody joins.
     Joins(Joining),
+    /// A shaft was measured.
+    Measures(BenchEntry),
     /// Nothing but a note.
     Notes,
 }

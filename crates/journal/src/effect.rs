@@ -2,6 +2,7 @@
 
 use quarterturn_tuning::Event;
 
+use crate::BenchEntry;
 use crate::add_entry::Joining;
 
 /// The effect of one entry.
@@ -17,6 +18,8 @@ pub(crate) enum Effect {
     },
     /// A shaft or a reference joins.
     Joins(Joining),
+    /// A shaft was measured in the workshop.
+    Measures(BenchEntry),
     /// It says something and changes nothing.
     Notes,
     /// It stands for something that nobody can read any more.

@@ -17,6 +17,7 @@
 
 mod add_entry;
 mod as_read;
+mod bench_entry;
 mod beside;
 mod bow_entry;
 mod chain;
@@ -74,6 +75,7 @@ mod word;
 mod write_error;
 
 pub use add_entry::AddEntry;
+pub use bench_entry::{BenchEntry, BenchMeasures, SpineEntry};
 pub use bow_entry::BowEntry;
 pub use checked::Checked;
 pub use confirmed::Confirmed;

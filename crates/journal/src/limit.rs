@@ -26,6 +26,10 @@ impl Limit {
     pub const INDEX: Self = Self { most: 360.0, unit: "deg" };
     /// Longer than any arrow.
     pub const ARROW: Self = Self { most: 1500.0, unit: "mm" };
+    /// A shaft further out of true is bent, and seen to be.
+    pub const CROOKED: Self = Self { most: 20.0, unit: "mm" };
+    /// The softest shaft sags by less; a spine of 500 is a sag of 0.5 in.
+    pub const SAG: Self = Self { most: 3.0, unit: "in" };
     /// Parts of a bow move by less than its width.
     pub const BOW_MOVE: Self = Self { most: 300.0, unit: "mm" };
     /// Several times the heaviest arrow.
@@ -39,6 +43,15 @@ impl Limit {
         match finite(value)? {
             value if value.abs() <= most => Ok(value),
             value => Err(What::Beyond { value, most, unit }),
+        }
+    }
+
+    /// A value from zero on and within the limit.
+    pub fn not_negative(self, value: f64) -> Result<f64, What> {
+        let Self { most, unit } = self;
+        match finite(value)? {
+            value if (0.0..=most).contains(&value) => Ok(value),
+            value => Err(What::Negative { value, most, unit }),
         }
     }
 

@@ -2,14 +2,15 @@
 
 use std::cell::OnceCell;
 
-use quarterturn_tuning::{End, Event, History, Policy, Roster, ShaftState, Shot};
+use quarterturn_tuning::{End, Event, History, Policy, Roster, ShaftName, ShaftState, Shot};
 
 use crate::chain::Chain;
 use crate::deed::{Step, StepKind};
 use crate::effect::Effect;
 use crate::shaft_entry::follows;
 use crate::{
-    Deed, Entry, FaceUnit, Fault, FixEntry, NewEntry, RedoEntry, Stamp, Timestamp, UndoEntry, What,
+    BenchEntry, BenchMeasures, Deed, Entry, FaceUnit, Fault, FixEntry, NewEntry, RedoEntry, Stamp,
+    Timestamp, UndoEntry, What,
 };
 
 /// The journal as it stands.
@@ -55,6 +56,15 @@ impl State {
     /// The journal as the model reads it.
     pub fn history(&self) -> &History {
         &self.history
+    }
+
+    /// What was measured of a shaft or a reference in the workshop: of each measure the last.
+    pub fn measures(&self, shaft: &ShaftName) -> BenchMeasures {
+        let of_shaft = self.standing.iter().filter_map(|step| match &step.kind {
+            StepKind::Measures(bench) if bench.shaft == shaft.as_str() => Some(&bench.measures),
+            _ => None,
+        });
+        of_shaft.fold(BenchMeasures::default(), |earlier, later| later.clone().over(earlier))
     }
 
     /// Where every shaft and every reference stands.
@@ -147,6 +157,7 @@ impl State {
             Entry::Bow(bow) => bow.event().map(Effect::Adds),
             Entry::Shaft(shaft) => shaft.event(setup).map(Effect::Adds),
             Entry::Add(add) => add.joining(setup).map(Effect::Joins),
+            Entry::Bench(bench) => bench.shaft(setup).map(|_| Effect::Measures(bench.clone())),
             Entry::Note(note) if note.note.trim().is_empty() => {
                 Err(Fault::whole(What::Missing { member: "note" }))
             }
@@ -193,6 +204,10 @@ impl State {
                 add.make_explicit();
                 Vec::new()
             }
+            Entry::Bench(bench) => {
+                bench.make_explicit();
+                Vec::new()
+            }
             _ => Vec::new(),
         };
         if !meant.is_empty() {
@@ -201,6 +216,7 @@ impl State {
         let effect = self.effect(entry)?;
         let faults = match &effect {
             Effect::Adds(Event::End(end)) => out_of_use(end, roster),
+            Effect::Measures(bench) => self.balances(bench).err().into_iter().collect(),
             Effect::Adds(Event::Shaft(name, change)) => {
                 let what = follows(name, *change, roster).err();
                 what.map(|what| Fault::at("change", what)).into_iter().collect()
@@ -210,6 +226,12 @@ impl State {
         if faults.is_empty() { Ok(effect) } else { Err(faults) }
     }
 
+    /// That a shaft with these measures and those recorded before balances on its own length.
+    fn balances(&self, bench: &BenchEntry) -> Result<(), Fault> {
+        let name = bench.shaft(&self.history.setup)?;
+        bench.measures.clone().over(self.measures(&name)).balances()
+    }
+
     /// Lets the record that ends `chain` have its effect, and returns what it takes or brings back.
     pub(crate) fn apply(&mut self, effect: Effect, chain: Chain) -> Option<Deed> {
         self.chain = chain;
@@ -217,6 +239,7 @@ impl State {
             Effect::Adds(event) => StepKind::Adds(Some(event)),
             Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: event },
             Effect::Joins(joining) => StepKind::Joins(joining),
+            Effect::Measures(bench) => StepKind::Measures(bench),
             Effect::Notes => StepKind::Notes,
             Effect::Nothing => return None,
             Effect::TakesBack => return self.take_back(),
@@ -239,7 +262,7 @@ impl State {
             }
             StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
             StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
-            StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Notes => {}
         }
         self.taken.push(step);
         Some(deed)
@@ -273,7 +296,7 @@ impl State {
                 self.roster.take();
                 joining.join(&mut self.history.setup);
             }
-            StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Notes => {}
         }
         self.standing.push(step);
     }
@@ -294,6 +317,7 @@ impl State {
                 Deed::Corrected { end: self.end_at(*at).unwrap_or_default() }
             }
             StepKind::Joins(joining) => Deed::Joined(joining.name().clone()),
+            StepKind::Measures(bench) => Deed::Measured(bench.shaft.clone()),
             StepKind::Notes => Deed::Noted,
         }
     }

@@ -69,6 +69,27 @@ pub enum What {
         /// The unit of both.
         unit: &'static str,
     },
+    /// Negative or more than can be.
+    #[error("{} {unit} cannot be: from 0 to {most} {unit}", shown(*value))]
+    Negative {
+        /// What was given.
+        value: f64,
+        /// The largest that is taken.
+        most: f64,
+        /// The unit of both.
+        unit: &'static str,
+    },
+    /// Workshop measures without one.
+    #[error("nothing was measured here")]
+    NothingMeasured,
+    /// An arrow that would balance in the air.
+    #[error("a balance point at {balance_mm} mm is not on a shaft of {length_mm} mm")]
+    OffTheShaft {
+        /// From the groove of the nock to the balance point, mm.
+        balance_mm: f64,
+        /// From there to the end of the shaft, mm.
+        length_mm: f64,
+    },
     /// A count outside its range.
     #[error("{count} cannot be: from {least} to {most}")]
     Count {
@@ -229,7 +250,11 @@ impl What {
             Self::Kind { expected: "a list in brackets", .. } => "put brackets round it",
             Self::Kind { .. } => "put braces round its members",
             Self::Repeated { .. } | Self::Twice { .. } => "take one of the two out",
-            Self::Beyond { .. } | Self::NotAboveZero { .. } => "check the number and its unit",
+            Self::Beyond { .. } | Self::NotAboveZero { .. } | Self::Negative { .. } => {
+                "check the number and its unit"
+            }
+            Self::NothingMeasured => "give at least one measure, for example --mass 312.4gr",
+            Self::OffTheShaft { .. } => "both are taken from the groove of the nock: measure again",
             Self::OutOfUse { .. } => "if it is sound, record it as repaired or readmitted first",
             Self::NoHit => "give x_mm and y_mm, or flag it lost or broken",
             Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",

@@ -1,5 +1,6 @@
 //! The words that stand for a choice in files and on the command line.
 
+use quarterturn_bench::SpineStandard;
 use quarterturn_tuning::{BowPart, Call, Flag, Matching, ShaftChange, ShaftState};
 
 use crate::{FaceUnit, Role, TailSeen, What};
@@ -44,5 +45,6 @@ words!(ShaftChange: Lost "lost", Broken "broken", Repaired "repaired", SetAside 
 words!(ShaftState: InUse "in use", Fletched "fletched", SetAside "set aside", Lost "lost", Broken "broken");
 words!(FaceUnit: Millimetres "mm", Centimetres "cm", Inches "in");
 words!(Matching: Reference "reference", Set "set");
+words!(SpineStandard: Span28 "28in", Span26 "26in");
 words!(Role: Bare "bare", Reference "reference");
 words!(TailSeen: None "none", Some "some", Much "much", Side "side");

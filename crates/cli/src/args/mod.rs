@@ -1,11 +1,13 @@
 //! What can be typed, and the help for it; nothing is settled here.
 
+mod bench;
 mod bow;
 mod check;
 mod demo;
 mod end;
 mod export;
 mod fix;
+mod fletch;
 mod import;
 mod log;
 mod new;
@@ -26,12 +28,14 @@ mod word_value;
 
 use clap::{Parser, Subcommand};
 
+pub use bench::{BenchArgs, MeasuredArgs, SetArgs};
 pub use bow::BowArgs;
 pub use check::CheckArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
+pub use fletch::FletchArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
 pub use new::NewArgs;
@@ -99,6 +103,10 @@ pub enum Command {
     Bow(BowArgs),
     /// Record what became of a shaft or a reference
     Shaft(ShaftArgs),
+    /// Record what was measured in the workshop, or show the set
+    Bench(Box<BenchArgs>),
+    /// Where the vanes go on every kept shaft
+    Fletch(FletchArgs),
     /// Put an earlier end right: a shot, or two arrows written for each other
     Fix(FixArgs),
     /// Take back the last entry, of whatever kind

@@ -1,11 +1,13 @@
 //! The commands, one a file: each loads, asks for advice and shows.
 
+mod bench;
 mod bow;
 mod check;
 mod demo;
 mod end;
 mod export;
 mod fix;
+mod fletch;
 mod import;
 mod log;
 mod new;
@@ -38,6 +40,8 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
+        Command::Bench(args) => bench::run(&args),
+        Command::Fletch(args) => fletch::run(&args),
         Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),

@@ -2,10 +2,12 @@
 
 mod aim_answer;
 mod archer_answer;
+mod bench;
 mod bow_answer;
 mod checked;
 mod doubt_answer;
 mod finding_answer;
+mod fletch;
 mod hint_answer;
 mod imported;
 mod log;
@@ -26,7 +28,9 @@ use serde_json::Value;
 
 use crate::failure::{Failure, Kind};
 
+pub use bench::bench;
 pub use checked::{damaged, whole};
+pub use fletch::fletch;
 pub use imported::imported;
 pub use log::{export, log};
 pub use next::next;

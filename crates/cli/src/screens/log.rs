@@ -1,10 +1,11 @@
 //! The screen of `log`: every record in a line or two, with what became of it.
 
 use quarterturn_entry::shorthand;
-use quarterturn_journal::{BowEntry, EndEntry, Entry, Fate, FixEntry, Log, Record};
+use quarterturn_journal::{BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, Log, Record};
 
 use crate::opened::Opened;
 use crate::wording::{count, paragraph, visible};
+use crate::workshop::Gauge;
 
 /// How far in a record is told: behind its number and its time.
 const LEAD: usize = 24;
@@ -44,6 +45,9 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
             let role = add.role.as_deref().unwrap_or("bare");
             vec![format!("{} joined, {role}", add.shaft)]
         }
+        Entry::Bench(bench) => {
+            vec![format!("bench, {}: {}", bench.shaft, measured(&bench.measures))]
+        }
         Entry::Note(note) => vec![format!("note: {}", note.note)],
         Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
         Entry::Redo(redo) => vec![format!("redo of record {}", redo.seq)],
@@ -63,6 +67,17 @@ fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<Strin
     let about: Vec<String> = end.evening.clone().into_iter().chain(distance).collect();
     let note = end.note.as_ref().map(|note| format!("note: {note}"));
     [format!("{number} ({}): {shots}", about.join(", "))].into_iter().chain(note).collect()
+}
+
+/// The numbers that were read off one shaft.
+fn measured(measures: &BenchMeasures) -> String {
+    let said = |gauge: Gauge| Some((gauge, gauge.of(measures)?));
+    let numbers = Gauge::ALL.into_iter().filter_map(said);
+    let numbers =
+        numbers.map(|(gauge, value)| format!("{} {}", gauge.said().name, gauge.value(value)));
+    let side = |name: &str, deg: Option<f64>| deg.map(|deg| format!("{name} side {deg} deg"));
+    let sides = [side("stiff", measures.stiff_side_deg), side("heavy", measures.heavy_side_deg)];
+    numbers.chain(sides.into_iter().flatten()).collect::<Vec<_>>().join(", ")
 }
 
 fn became(fate: Fate) -> Option<String> {

@@ -1,7 +1,9 @@
 //! What each command puts on a person's screen: at most 80 columns, the next step last.
 
 mod begun;
+mod bench;
 mod checked;
+mod fletch;
 mod imported;
 mod log;
 mod next;
@@ -12,7 +14,9 @@ mod show;
 mod sketch;
 
 pub use begun::begun;
+pub use bench::{bench, out_of_use, recorded_bench};
 pub use checked::{damaged, repaired, whole};
+pub use fletch::fletch;
 pub use imported::{Imported, imported};
 pub use log::log;
 pub use next::next;

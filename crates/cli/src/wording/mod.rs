@@ -22,7 +22,7 @@ mod turn_buys;
 mod why;
 
 pub use bow_move::{part, response_seen, what_to_move};
-pub use cautions::{BEFORE_THE_FIRST_BARE_SHOT, FLEX_AND_LOOK};
+pub use cautions::{BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS};
 pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;

@@ -20,4 +20,5 @@ mod surgery;
 mod torn_end;
 mod undoing;
 mod whole_files;
+mod workshop;
 mod writers;

@@ -1,0 +1,5 @@
+//! The checks of this crate: published figures, planted shafts, every subset.
+
+mod planted;
+mod subsets;
+mod worked;
