@@ -67,3 +67,12 @@ fn what_is_fletched_already_is_not_fletched_again() {
     let said = run.check();
     assert!(said.ends_with("Then: quarterturn next evening.journal\n"), "{said}");
 }
+
+#[test]
+fn arrows_that_carry_vanes_already_are_named_so() {
+    let folder = Folder::new();
+    let new = format!("new {JOURNAL} --shafts 1-3 --reference R --distance 18.3m --tolerance 25mm");
+    folder.run(&new).args("--positions 3").any_stdout().check();
+    let run = folder.run(&format!("fletch {JOURNAL}"));
+    run.stdout_has("begun with --positions 3").check();
+}

@@ -12,9 +12,19 @@ const READ_IT: &str = "Look at the nock from behind. On the shaft, the cock vane
     mark, and the vanes at so many degrees clockwise from it. First set the nock so that the mark stands \
     at its place on the string, and leave it there.";
 
+/// The positions of a journal for arrows that are fletched already.
+const THIRDS: u16 = 3;
+
+/// What is said of those.
+const CARRY_VANES: &str = "This journal was begun with --positions 3, for arrows that carry three vanes already: \
+    what follows is for vanes that are renewed.";
+
 /// Where the vanes go, and which shafts are not to be fletched yet.
 pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
     let mut blocks = vec![paragraph("", &heading(fletching))];
+    if opened.journal.state().beginning().positions == THIRDS {
+        blocks.push(paragraph("", CARRY_VANES));
+    }
     if !fletching.kept.is_empty() {
         blocks.push(table(fletching));
         blocks.push(paragraph("", READ_IT));
