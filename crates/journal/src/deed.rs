@@ -1,6 +1,6 @@
 //! What an entry did, so that it can be taken back and brought back.
 
-use quarterturn_tuning::{Event, ShaftName};
+use quarterturn_tuning::{Event, Group, ShaftName};
 
 use crate::add_entry::Joining;
 
@@ -16,6 +16,11 @@ pub enum Deed {
     },
     /// A shaft or a reference that joined.
     Joined(ShaftName),
+    /// A group of finished arrows.
+    Grouped {
+        /// How many shots it has.
+        shots: usize,
+    },
     /// A note.
     Noted,
 }
@@ -43,6 +48,8 @@ pub(crate) enum StepKind {
     },
     /// Somebody joins.
     Joins(Joining),
+    /// It adds a group of finished arrows; kept here only while it is taken back.
+    Groups(Option<Group>),
     /// Nothing but a note.
     Notes,
 }

@@ -1,6 +1,6 @@
 //! What an entry does to what the journal says.
 
-use quarterturn_tuning::Event;
+use quarterturn_tuning::{Event, Group};
 
 use crate::add_entry::Joining;
 
@@ -17,6 +17,8 @@ pub(crate) enum Effect {
     },
     /// A shaft or a reference joins.
     Joins(Joining),
+    /// It adds a group of finished arrows.
+    Groups(Group),
     /// It says something and changes nothing.
     Notes,
     /// It stands for something that nobody can read any more.

@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use crate::sealed::parsed;
 use crate::{
-    AddEntry, BowEntry, Damage, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry, ShaftEntry,
-    UndoEntry, UnreadableEntry,
+    AddEntry, BowEntry, Damage, EndEntry, FixEntry, GroupEntry, NewEntry, NoteEntry, RedoEntry,
+    ShaftEntry, UndoEntry, UnreadableEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -24,6 +24,8 @@ pub enum Entry {
     Add(AddEntry),
     /// An earlier end was put right.
     Fix(FixEntry),
+    /// Finished arrows were shot.
+    Group(GroupEntry),
     /// Something worth remembering.
     Note(NoteEntry),
     /// An earlier entry was taken back.
@@ -44,6 +46,7 @@ impl Entry {
             Self::Shaft(_) => "shaft",
             Self::Add(_) => "add",
             Self::Fix(_) => "fix",
+            Self::Group(_) => "group",
             Self::Note(_) => "note",
             Self::Undo(_) => "undo",
             Self::Unreadable(_) => "unreadable",
@@ -63,6 +66,7 @@ impl Entry {
             "shaft" => Self::Shaft(parsed(data)?),
             "add" => Self::Add(parsed(data)?),
             "fix" => Self::Fix(parsed(data)?),
+            "group" => Self::Group(parsed(data)?),
             "note" => Self::Note(parsed(data)?),
             "undo" => Self::Undo(parsed(data)?),
             "redo" => Self::Redo(parsed(data)?),

@@ -6,6 +6,7 @@ mod demo;
 mod end;
 mod export;
 mod fix;
+mod heads;
 mod import;
 mod log;
 mod new;
@@ -15,6 +16,7 @@ mod paper;
 mod plot;
 mod positions_value;
 mod practice;
+mod reach;
 mod redo;
 mod rehearse;
 mod repair;
@@ -32,6 +34,7 @@ pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
+pub use heads::HeadsArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
 pub use new::NewArgs;
@@ -40,6 +43,7 @@ pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
+pub use reach::ReachArgs;
 pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
 pub use repair::RepairArgs;
@@ -99,6 +103,10 @@ pub enum Command {
     Bow(BowArgs),
     /// Record what became of a shaft or a reference
     Shaft(ShaftArgs),
+    /// Enter finished arrows, and see whether broadheads land with field points
+    Heads(HeadsArgs),
+    /// From how far finished arrows still hit a plate
+    Reach(ReachArgs),
     /// Put an earlier end right: a shot, or two arrows written for each other
     Fix(FixArgs),
     /// Take back the last entry, of whatever kind

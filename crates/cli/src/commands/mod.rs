@@ -6,6 +6,7 @@ mod demo;
 mod end;
 mod export;
 mod fix;
+mod heads;
 mod import;
 mod log;
 mod new;
@@ -14,6 +15,7 @@ mod note;
 mod paper;
 mod plot;
 mod practice;
+mod reach;
 mod redo;
 mod rehearse;
 mod repair;
@@ -38,6 +40,8 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
+        Command::Heads(args) => heads::run(&args),
+        Command::Reach(args) => reach::run(&args),
         Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),

@@ -69,6 +69,7 @@ impl Recorded {
                 Entry::Shaft(_) => "quarterturn.shaft/1",
                 Entry::Add(_) => "quarterturn.add/1",
                 Entry::Fix(_) => "quarterturn.fix/1",
+                Entry::Group(_) => "quarterturn.group/1",
                 Entry::Note(_) => "quarterturn.note/1",
                 Entry::Undo(_) => "quarterturn.undo/1",
                 Entry::Unreadable(_) => "quarterturn.repair/1",
@@ -93,6 +94,7 @@ const fn kind(deed: &Deed) -> &'static str {
         Deed::Added(Event::Shaft(..)) => "shaft",
         Deed::Corrected { .. } => "fix",
         Deed::Joined(_) => "add",
+        Deed::Grouped { .. } => "group",
         Deed::Noted => "note",
     }
 }

@@ -44,6 +44,11 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
             let role = add.role.as_deref().unwrap_or("bare");
             vec![format!("{} joined, {role}", add.shaft)]
         }
+        Entry::Group(group) => {
+            let shots = shorthand::printed(&group.shots, opened.ruler().unit());
+            let cold = if group.cold { ", cold" } else { "" };
+            vec![format!("{} from {} m{cold}: {shots}", group.head, group.distance_m)]
+        }
         Entry::Note(note) => vec![format!("note: {}", note.note)],
         Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
         Entry::Redo(redo) => vec![format!("redo of record {}", redo.seq)],

@@ -73,6 +73,9 @@ fn said(deed: Option<&Deed>) -> String {
         Some(Deed::Added(Event::Shaft(name, change))) => format!("\"{name}: {}\"", change.word()),
         Some(Deed::Corrected { end }) => format!("the last correction of end {end}"),
         Some(Deed::Joined(name)) => format!("that {name} joined"),
+        Some(Deed::Grouped { shots }) => {
+            format!("a group of {} with finished arrows", count(*shots, "shot"))
+        }
         Some(Deed::Noted) => "a note".to_owned(),
         None => "nothing".to_owned(),
     }
