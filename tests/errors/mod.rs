@@ -3,6 +3,7 @@
 
 mod commands;
 mod damaged;
+mod heads;
 mod json_end;
 mod options;
 mod paper;

@@ -90,7 +90,9 @@ pub fn compare_heads(groups: &[&Group], together: Option<Millimetres>) -> Vec<Co
         let growth = Growth::of(&distances, together);
         Comparison { head, distances, growth }
     };
-    heads.into_iter().map(compared).collect()
+    let compared = heads.into_iter().map(compared);
+    // A head of which only cold first shots are there is compared with nothing.
+    compared.filter(|one| !one.distances.is_empty()).collect()
 }
 
 impl AtDistance {

@@ -91,7 +91,7 @@ fn few_shots_cold_ones_and_poor_ones_say_nothing() {
     heads.shots[1].call = Some(Call::Poor);
     assert_eq!(verdict(&heads), None);
     heads.start = Start::Cold;
-    assert!(compare_heads(&[&field, &heads], TOGETHER)[0].distances.is_empty());
+    assert_eq!(compare_heads(&[&field, &heads], TOGETHER), []);
     assert_eq!(compare_heads(&[&field], TOGETHER), []);
 }
 
