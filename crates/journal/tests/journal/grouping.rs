@@ -1,5 +1,6 @@
 //! Groups of finished arrows: records of their own, which touch nothing of the bare shafts.
 
+use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{
     BowEntry, Deed, Entry, GroupEntry, Journal, ShaftEntry, ShotEntry, What,
 };
@@ -40,7 +41,7 @@ fn a_group_is_kept_beside_the_history_and_can_be_undone() {
     assert_eq!(heads(&journal), ["field", "head A"]);
     let last = journal.state().groups().last().unwrap();
     assert_eq!((&last.head, last.start), (&Head::Broadhead("head A".into()), Start::Cold));
-    assert_eq!(last.distance.metres(), 27.4);
+    assert_eq!(last.distance, Millimetres::from_metres(27.4));
     assert_eq!(*journal.state().history(), before);
     let undone = journal.undo(&stamp(3)).unwrap();
     assert_eq!(undone.recalled, Some(Deed::Grouped { shots: 1 }));

@@ -58,7 +58,7 @@ impl Growth {
     /// # Formula
     /// With δᵢ at dᵢ and its covariance Vᵢ, p = (Σ dᵢ² Vᵢ⁻¹)⁻¹ Σ dᵢ Vᵢ⁻¹ δᵢ is the difference in proportion, u its
     /// direction. zᵢ = uᵀδᵢ/dᵢ is fitted as a + b dᵢ by least squares with weights dᵢ²/uᵀVᵢu; the excess is
-    /// b (d_far − d_near) d_far: with two distances uᵀ(δ_far − δ_near d_far/d_near). Its degrees of freedom are
+    /// b (dₙ − d₁) dₙ: with two distances uᵀ(δ₂ − δ₁ d₂/d₁). Its degrees of freedom are
     /// Satterthwaite's, (Σ cᵢ²vᵢ)²/Σ (cᵢ²vᵢ)²/νᵢ.
     ///
     /// # Assumptions
@@ -111,10 +111,12 @@ fn in_proportion(known: &[(Millimetres, Difference)]) -> Option<PlanarEstimate> 
         weighed += inverse * estimate.value * distance.mm();
     }
     let covariance = weight.try_inverse()?;
+    let freedoms = known.iter().map(|(_, known)| known.estimate.degrees_of_freedom);
     Some(PlanarEstimate {
         value: covariance * weighed,
         covariance,
-        degrees_of_freedom: known.iter().map(|(_, known)| known.estimate.degrees_of_freedom).sum(),
+        // The weights are estimates too: with all degrees of freedom together the test would say too much.
+        degrees_of_freedom: freedoms.fold(f64::INFINITY, f64::min),
         n: known.iter().map(|(_, known)| known.estimate.n).sum(),
     })
 }

@@ -21,16 +21,23 @@ pub fn more_shots(
     together: Millimetres,
 ) -> Option<usize> {
     let freedom = |more: usize| (samples[0].n() + samples[1].n() + 2 * more - 2) as f64;
-    (1..=MOST).find(|more| {
+    let decides = |more: usize| {
         let of_mean = |sample: &PlanarSample| -> Option<Matrix2<f64>> {
             Some(sample.covariance()? / (sample.n() + more) as f64)
         };
         let covariance = of_mean(samples[0]).zip(of_mean(samples[1])).map(|(one, two)| one + two);
         covariance.is_some_and(|covariance| {
-            let degrees_of_freedom = estimate.degrees_of_freedom * freedom(*more) / freedom(0);
+            let degrees_of_freedom = estimate.degrees_of_freedom * freedom(more) / freedom(0);
             let n = estimate.n + 2 * more;
             let later = PlanarEstimate { covariance, degrees_of_freedom, n, ..*estimate };
             shown(&later, together).is_some()
         })
-    })
+    };
+    // What m shots show, more show too.
+    let (mut too_few, mut enough) = (0, MOST);
+    while enough - too_few > 1 {
+        let more = too_few.midpoint(enough);
+        if decides(more) { enough = more } else { too_few = more }
+    }
+    decides(enough).then_some(enough)
 }

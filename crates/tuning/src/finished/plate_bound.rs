@@ -11,6 +11,9 @@ use rand_pcg::Pcg64;
 /// Enough that the bound is right to half a percent of its level.
 const DRAWS: usize = 2000;
 
+/// How many of them lie below a bound at 95 %.
+const DRAWS_BELOW: usize = DRAWS / 20;
+
 /// Fewer shots leave the covariance to chance.
 pub const FEWEST_SHOTS: usize = 5;
 
@@ -31,7 +34,7 @@ impl PlateBound {
     ///
     /// # Formula
     /// The chance is that of a normal point within the plate's radius of the spot, at the mean m and the covariance
-    /// S = A/(n − 1) of the hits. For its lower bound Σ* = L (BBᵀ)⁻¹ Lᵀ is drawn, A = LLᵀ, B lower triangular with
+    /// S = A/(n − 1) of the hits. For its lower bound Σ* = L (B Bᵀ)⁻¹ Lᵀ is drawn, A = L Lᵀ, B lower triangular with
     /// B₁₁² ~ χ²(n − 1), B₂₂² ~ χ²(n − 2), B₂₁ normal; then m* = m + Σ*^½ z/√n; the bound is the quantile of the chances
     /// at (m*, Σ*): a generalized confidence bound, the same as with Jeffreys' independence prior.
     ///
@@ -75,20 +78,19 @@ impl PlateBound {
         probability_within_circle(self.mean, &self.covariance, radius_mm)
     }
 
-    /// The chance that there is at least, at `level`.
-    pub fn at_least(&self, radius_mm: f64, level: Level) -> f64 {
+    /// The chance that there is at least, at 95 %.
+    pub fn at_least(&self, radius_mm: f64) -> f64 {
         let chance = |(mean, covariance): &(Vector2<f64>, Matrix2<f64>)| {
             approximate_probability_within_circle(*mean, covariance, radius_mm)
         };
         let mut chances: Vec<f64> = self.drawn.iter().map(chance).collect();
-        let below = ((1.0 - level.probability()) * chances.len() as f64) as usize;
-        let (_, bound, _) = chances.select_nth_unstable_by(below, f64::total_cmp);
+        let (_, bound, _) = chances.select_nth_unstable_by(DRAWS_BELOW, f64::total_cmp);
         *bound
     }
 
-    /// How much everything may grow in proportion, or must shrink, for the chance to be `chance` at least, at `level`.
-    pub fn growth_to(&self, radius_mm: f64, chance: Level, level: Level) -> f64 {
-        let holds = |times: f64| self.at_least(radius_mm / times, level) >= chance.probability();
+    /// How much everything may grow in proportion, or must shrink, for the chance to be `chance` at least, at 95 %.
+    pub fn growth_to(&self, radius_mm: f64, chance: Level) -> f64 {
+        let holds = |times: f64| self.at_least(radius_mm / times) >= chance.probability();
         let (mut lower, mut upper) = (0.0, FARTHEST_GROWTH);
         // To a thousandth: nobody paces a distance out better.
         while upper - lower > 1e-3 {

@@ -7,9 +7,6 @@ use super::plate_bound::PlateBound;
 use super::pooled::{Pooled, by_distance};
 use super::{Group, Head, Start};
 
-/// The level of the lower bounds.
-const LEVEL: Level = Level::P95;
-
 /// The chance on a plate against the distance.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Reach {
@@ -112,7 +109,7 @@ impl Rung {
             let bound = PlateBound::of(hits, seed);
             let chance = bound.as_ref().map(|bound| Chance {
                 estimate: bound.chance(radius_mm),
-                at_least: bound.at_least(radius_mm, LEVEL),
+                at_least: bound.at_least(radius_mm),
             });
             if let Some((bound, Chance { estimate, .. })) = bound.zip(chance)
                 && worst.as_ref().is_none_or(|(_, least, _)| estimate < *least)
@@ -128,7 +125,7 @@ impl Rung {
 
 fn farthest(bounds: &[Bounded], radius_mm: f64, chance: Level) -> Option<Farthest> {
     let holds_to_mm =
-        |(distance, bound): &Bounded| distance.mm() * bound.growth_to(radius_mm, chance, LEVEL);
+        |(distance, bound): &Bounded| distance.mm() * bound.growth_to(radius_mm, chance);
     let limits_mm: Vec<f64> = bounds.iter().map(holds_to_mm).collect();
     let mut reached_mm = 0.0;
     for (place, (distance, _)) in bounds.iter().enumerate() {

@@ -63,16 +63,16 @@ fn what_is_clear_is_said() {
 
 #[test]
 fn about_as_many_more_shots_as_are_said_decide() {
-    let (mut asked, mut decided) = (0, 0);
+    let (mut asked, mut decided) = (0, 0_u32);
     for seed in 0..400 {
         let before = verdict(seed, (27.0, 5, [25.0, 25.0], [15.0, 10.0]));
         if let HeadVerdict::Open { more: Some(more) } = before {
             asked += 1;
             let after = verdict(seed, (27.0, 5 + more, [25.0, 25.0], [15.0, 10.0]));
-            decided += usize::from(!matches!(after, HeadVerdict::Open { .. }));
+            decided += u32::from(!matches!(after, HeadVerdict::Open { .. }));
         }
     }
-    let share = f64::from(decided as u32) / f64::from(asked);
+    let share = f64::from(decided) / f64::from(asked);
     assert!(asked > 150 && (0.4..0.95).contains(&share), "{share} of {asked}");
 }
 
@@ -138,13 +138,13 @@ fn in_proportion_is_shown_and_not_assumed() {
     };
     assert!(said(12, 80.0) > 0.9);
     // Few shots do not show it, and just as much more than what is called together is not called so.
-    assert!(said(3, 80.0) < 0.7, "{}", said(3, 80.0));
+    assert!(said(3, 80.0) < 0.85, "{}", said(3, 80.0));
     assert!(said(6, 130.0) < WRONG_IN_TWENTY, "{}", said(6, 130.0));
     let none = |seed| {
         let same = [(18.0, 4, [20.0, 20.0], [0.0, 0.0]), (36.0, 4, [40.0, 40.0], [0.0, 0.0])];
         compared(seed, &same).growth.unwrap().grows == Grows::NoDifference
     };
-    assert!(share(300, none) > 0.85);
+    assert!(share(300, none) > 0.9, "{}", share(300, none));
     let shrinks = |seed| {
         let planted = [(18.0, 12, [8.0, 8.0], [60.0, 0.0]), (36.0, 12, [16.0, 16.0], [30.0, 0.0])];
         compared(seed, &planted).growth.unwrap().grows == Grows::Slower
@@ -153,7 +153,7 @@ fn in_proportion_is_shown_and_not_assumed() {
     assert!(compared(1, &[(18.0, 4, [20.0, 20.0], [0.0, 0.0])]).growth.is_none());
 }
 
-/// Two distances by hand: of a square of hits about its centre, the excess is δ_far − 2 δ_near along the way they go.
+/// Two distances by hand: of a square of hits about its centre, the excess is δ₂ − 2 δ₁ along the way they go.
 #[test]
 fn two_distances_by_hand() {
     let square = |centre: [f64; 2], half: f64| {

@@ -36,7 +36,7 @@ fn a_round_group_beside_the_spot_is_noncentral_chi_squared() {
         let outside = NoncentralChiSquared::new(2.0, beside).unwrap();
         let expected = outside.cdf((100.0_f64 / sigma).powi(2));
         assert_within(bound.chance(100.0), expected, PLATE_CHANCE);
-        assert!(bound.at_least(100.0, Level::P95) < expected);
+        assert!(bound.at_least(100.0) < expected);
     }
 }
 
@@ -55,7 +55,7 @@ fn the_lower_bound_holds_as_often_as_it_says() {
         let mut archer = Archer::new(n as u64);
         let holds = (0..400).filter(|seed| {
             let hits = archer.points(n, centre.into(), half);
-            PlateBound::of(hits, *seed).unwrap().at_least(100.0, Level::P95) <= truth
+            PlateBound::of(hits, *seed).unwrap().at_least(100.0) <= truth
         });
         let share = holds.count() as f64 / 400.0;
         assert!(BOUND_HOLDS.contains(&share), "{n} shots about {centre:?}: {share}");
@@ -80,7 +80,7 @@ fn the_reach_ends_at_the_chance_or_at_the_shots() {
     let hits = groups[2].shots.iter().map(|shot| shot.hit.unwrap().at.from_spot());
     let hits = hits.map(|hit| Vector2::new(hit.x_mm, hit.y_mm)).collect();
     let shrunk = farthest.distance.metres() / 45.0;
-    let bound = PlateBound::of(hits, 1).unwrap().at_least(100.0 / shrunk, Level::P95);
+    let bound = PlateBound::of(hits, 1).unwrap().at_least(100.0 / shrunk);
     assert!(farthest.distance.metres() > 27.0 && (bound - 0.9).abs() < 0.003, "{bound}");
     let surer = reached(&groups, 0.97).farthest.unwrap();
     assert!(surer.distance.mm() < farthest.distance.mm());
