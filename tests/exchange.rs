@@ -43,6 +43,7 @@ fn everything() -> Folder {
         "bow J --leave tonight",
         "shaft J 4 --add --index 30",
         "shaft J 3 --broken",
+        "heads J R\u{a0}r3 --head head\u{a0}A",
         "note J dusk",
         "undo J",
         "undo J",
@@ -66,12 +67,12 @@ fn everything_goes_out_and_comes_back_to_the_last_bit() {
     let folder = everything();
     for (form, file) in [("--csv", "all.csv"), ("--json", "all.json")] {
         let out = folder.run(&format!("export {JOURNAL} {form} -o {file}"));
-        out.stdout(&format!("Written: {file}, 12 records\n")).check();
+        out.stdout(&format!("Written: {file}, 13 records\n")).check();
         let copy = format!("copy-of-{file}");
         folder.run(&format!("import {copy} {file}")).any_stdout().check();
         assert!(folder.read(&copy) == folder.read(JOURNAL), "through {file}");
         let again = folder.run(&format!("import {JOURNAL} {file} --json")).json();
-        assert_eq!((&again["known_entries"], &again["ends"]), (&12.into(), &0.into()));
+        assert_eq!((&again["known_entries"], &again["ends"]), (&13.into(), &0.into()));
         let written = folder.run(&format!("export {JOURNAL} {form} -o {file}"));
         written.code(5).stderr_has("exists already").check();
     }

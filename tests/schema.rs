@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
-use crate::{bench, bow, fletch, hints};
+use crate::{bench, bow, fletch, heads, hints};
 
 const FOLDER: &str = "docs/schema";
 
@@ -64,6 +64,7 @@ fn answers() -> Vec<Value> {
         "show J ",
     ];
     answers.extend(rest.map(ask));
+    answers.extend(answers_about_finished_arrows());
     answers.extend(answers_about_the_file());
     answers.extend([bench::recorded(), bench::set(), fletch::answer()]);
     let rehearse =
@@ -77,6 +78,19 @@ fn answers() -> Vec<Value> {
         ["next", "show"]
             .map(|command| bow::measured().run(&format!("{command} {JOURNAL} --json")).json()),
     );
+    answers
+}
+
+/// Of `heads` and `reach`, before anything was shot, with little and with more.
+fn answers_about_finished_arrows() -> Vec<Value> {
+    let folder = heads::dozen();
+    let ask = |line: &str| folder.run(&line.replace("J ", &format!("{JOURNAL} --json "))).json();
+    let mut answers = vec![ask("heads J "), ask("reach J ")];
+    heads::shoot(&folder);
+    let cold = folder.run(&format!("heads {JOURNAL} --cold --json --distance 20yd --head"));
+    answers.push(cold.arg("head B").arg("2 2h8").json());
+    answers
+        .extend(["heads J ", "heads J --together 50mm", "reach J ", "undo J ", "redo J "].map(ask));
     answers
 }
 

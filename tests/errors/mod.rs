@@ -4,6 +4,7 @@
 mod bench;
 mod commands;
 mod damaged;
+mod heads;
 mod json_end;
 mod options;
 mod paper;

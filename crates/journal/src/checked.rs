@@ -66,9 +66,11 @@ impl Count {
             Some((_, count)) => *count += 1,
             None => self.kinds.push((kind, 1)),
         }
-        if let Entry::End(end) = &record.entry {
-            self.shots += end.shots.len() as u64;
-        }
+        self.shots += match &record.entry {
+            Entry::End(end) => end.shots.len() as u64,
+            Entry::Group(group) => group.shots.len() as u64,
+            _ => 0,
+        };
         let seconds = |stamp: &Stamp| Timestamp::seconds(&stamp.time);
         if self.last.as_ref().is_some_and(|last| seconds(last) > seconds(&record.stamp)) {
             self.earlier.push(record.seq);

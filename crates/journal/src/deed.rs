@@ -1,6 +1,6 @@
 //! What an entry did, so that it can be taken back and brought back.
 
-use quarterturn_tuning::{Event, ShaftName};
+use quarterturn_tuning::{Event, Group, ShaftName};
 
 use crate::BenchEntry;
 use crate::add_entry::Joining;
@@ -19,6 +19,11 @@ pub enum Deed {
     Joined(ShaftName),
     /// Measures of a shaft or a reference.
     Measured(String),
+    /// A group of finished arrows.
+    Grouped {
+        /// How many shots it has.
+        shots: usize,
+    },
     /// A note.
     Noted,
 }
@@ -48,6 +53,8 @@ pub(crate) enum StepKind {
     Joins(Joining),
     /// A shaft was measured.
     Measures(BenchEntry),
+    /// It adds a group of finished arrows; kept here only while it is taken back.
+    Groups(Option<Group>),
     /// Nothing but a note.
     Notes,
 }

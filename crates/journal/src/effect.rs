@@ -1,6 +1,6 @@
 //! What an entry does to what the journal says.
 
-use quarterturn_tuning::Event;
+use quarterturn_tuning::{Event, Group};
 
 use crate::BenchEntry;
 use crate::add_entry::Joining;
@@ -20,6 +20,8 @@ pub(crate) enum Effect {
     Joins(Joining),
     /// A shaft was measured in the workshop.
     Measures(BenchEntry),
+    /// It adds a group of finished arrows.
+    Groups(Group),
     /// It says something and changes nothing.
     Notes,
     /// It stands for something that nobody can read any more.

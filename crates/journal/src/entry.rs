@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use crate::sealed::parsed;
 use crate::{
-    AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, NewEntry, NoteEntry, RedoEntry,
-    ShaftEntry, UndoEntry, UnreadableEntry,
+    AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, GroupEntry, NewEntry, NoteEntry,
+    RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -26,6 +26,8 @@ pub enum Entry {
     Fix(FixEntry),
     /// A shaft was measured in the workshop.
     Bench(BenchEntry),
+    /// Finished arrows were shot.
+    Group(GroupEntry),
     /// Something worth remembering.
     Note(NoteEntry),
     /// An earlier entry was taken back.
@@ -47,6 +49,7 @@ impl Entry {
             Self::Add(_) => "add",
             Self::Fix(_) => "fix",
             Self::Bench(_) => "bench",
+            Self::Group(_) => "group",
             Self::Note(_) => "note",
             Self::Undo(_) => "undo",
             Self::Unreadable(_) => "unreadable",
@@ -67,6 +70,7 @@ impl Entry {
             "add" => Self::Add(parsed(data)?),
             "fix" => Self::Fix(parsed(data)?),
             "bench" => Self::Bench(parsed(data)?),
+            "group" => Self::Group(parsed(data)?),
             "note" => Self::Note(parsed(data)?),
             "undo" => Self::Undo(parsed(data)?),
             "redo" => Self::Redo(parsed(data)?),

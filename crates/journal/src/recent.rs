@@ -15,9 +15,12 @@ pub(crate) fn settles(state: &State, entry: &Entry) -> bool {
         Entry::Undo(_) => state.last_number().is_some(),
         Entry::Bow(_) | Entry::Note(_) => true,
         Entry::Redo(_) => state.last_taken().is_some(),
-        Entry::New(_) | Entry::Add(_) | Entry::Bench(_) | Entry::Fix(_) | Entry::Unreadable(_) => {
-            false
-        }
+        Entry::New(_)
+        | Entry::Add(_)
+        | Entry::Bench(_)
+        | Entry::Fix(_)
+        | Entry::Group(_)
+        | Entry::Unreadable(_) => false,
     }
 }
 

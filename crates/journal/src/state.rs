@@ -2,11 +2,12 @@
 
 use std::cell::OnceCell;
 
-use quarterturn_tuning::{End, Event, History, Policy, Roster, ShaftName, ShaftState, Shot};
+use quarterturn_tuning::{End, Event, Group, History, Policy, Roster, ShaftName, ShaftState, Shot};
 
 use crate::chain::Chain;
 use crate::deed::{Step, StepKind};
 use crate::effect::Effect;
+use crate::group_entry::not_finished;
 use crate::shaft_entry::follows;
 use crate::{
     BenchEntry, BenchMeasures, Deed, Entry, FaceUnit, Fault, FixEntry, NewEntry, RedoEntry, Stamp,
@@ -24,6 +25,8 @@ pub struct State {
     roster: OnceCell<Roster>,
     /// The records that the events of the history come from.
     numbers: Vec<u64>,
+    /// The groups of finished arrows, each with its record.
+    groups: Vec<(u64, Group)>,
     /// The entries that stand, the last of which an undo takes back.
     standing: Vec<Step>,
     /// The entries that were taken back since anything else was entered, the last of which a redo brings back.
@@ -42,6 +45,7 @@ impl State {
             history: History { setup, events: Vec::new() },
             roster: OnceCell::new(),
             numbers: Vec::new(),
+            groups: Vec::new(),
             standing: Vec::new(),
             taken: Vec::new(),
             chain,
@@ -112,6 +116,19 @@ impl State {
         self.end_at(at)
     }
 
+    /// The groups of finished arrows, in the order in which they were entered.
+    pub fn groups(&self) -> impl Iterator<Item = &Group> {
+        self.groups.iter().map(|(_, group)| group)
+    }
+
+    /// Those that were entered after the bow or its sight was changed last.
+    pub fn groups_beside_this_bow(&self) -> impl Iterator<Item = &Group> {
+        let changes = self.history.events.iter().zip(&self.numbers);
+        let last = changes.rev().find(|(event, _)| matches!(event, Event::Bow(_)));
+        let since = last.map_or(0, |(_, seq)| *seq);
+        self.groups.iter().filter(move |(seq, _)| *seq > since).map(|(_, group)| group)
+    }
+
     /// How many records the journal has, those taken back included.
     pub fn records(&self) -> u64 {
         self.chain.seq
@@ -158,6 +175,7 @@ impl State {
             Entry::Shaft(shaft) => shaft.event(setup).map(Effect::Adds),
             Entry::Add(add) => add.joining(setup).map(Effect::Joins),
             Entry::Bench(bench) => bench.shaft(setup).map(|_| Effect::Measures(bench.clone())),
+            Entry::Group(group) => return group.group(setup).map(Effect::Groups),
             Entry::Note(note) if note.note.trim().is_empty() => {
                 Err(Fault::whole(What::Missing { member: "note" }))
             }
@@ -200,6 +218,10 @@ impl State {
                 fix.end.derive();
                 fix.end.cannot_be_meant()
             }
+            Entry::Group(group) => {
+                group.make_explicit(roster, now);
+                group.cannot_be_meant()
+            }
             Entry::Add(add) => {
                 add.make_explicit();
                 Vec::new()
@@ -217,6 +239,7 @@ impl State {
         let faults = match &effect {
             Effect::Adds(Event::End(end)) => out_of_use(end, roster),
             Effect::Measures(bench) => self.balances(bench).err().into_iter().collect(),
+            Effect::Groups(group) => not_finished(group, roster),
             Effect::Adds(Event::Shaft(name, change)) => {
                 let what = follows(name, *change, roster).err();
                 what.map(|what| Fault::at("change", what)).into_iter().collect()
@@ -240,6 +263,7 @@ impl State {
             Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: event },
             Effect::Joins(joining) => StepKind::Joins(joining),
             Effect::Measures(bench) => StepKind::Measures(bench),
+            Effect::Groups(group) => StepKind::Groups(Some(group)),
             Effect::Notes => StepKind::Notes,
             Effect::Nothing => return None,
             Effect::TakesBack => return self.take_back(),
@@ -262,6 +286,7 @@ impl State {
             }
             StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
             StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
+            StepKind::Groups(group) => *group = self.groups.pop().map(|(_, group)| group),
             StepKind::Measures(_) | StepKind::Notes => {}
         }
         self.taken.push(step);
@@ -296,6 +321,9 @@ impl State {
                 self.roster.take();
                 joining.join(&mut self.history.setup);
             }
+            StepKind::Groups(group) => {
+                self.groups.extend(group.take().map(|group| (step.seq, group)));
+            }
             StepKind::Measures(_) | StepKind::Notes => {}
         }
         self.standing.push(step);
@@ -318,6 +346,9 @@ impl State {
             }
             StepKind::Joins(joining) => Deed::Joined(joining.name().clone()),
             StepKind::Measures(bench) => Deed::Measured(bench.shaft.clone()),
+            StepKind::Groups(_) => Deed::Grouped {
+                shots: self.groups.last().map_or(0, |(_, group)| group.shots.len()),
+            },
             StepKind::Notes => Deed::Noted,
         }
     }

@@ -139,6 +139,27 @@ pub enum What {
         /// What it is recorded as.
         state: ShaftState,
     },
+    /// A broadhead on a shaft that is not recorded as fletched.
+    #[error("{name} is not recorded as fletched: never a broadhead on a bare shaft")]
+    BroadheadOnBare {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A shaft among finished arrows that is not recorded as fletched.
+    #[error("{name} is not recorded as fletched")]
+    NotFletched {
+        /// Its name.
+        name: ShaftName,
+    },
+    /// A text that cannot name a head.
+    #[error("{}", quarterturn_tuning::HeadNameError)]
+    BadHead,
+    /// More than one first shot.
+    #[error("{count} shots cannot all be the first of the day")]
+    ManyCold {
+        /// How many there are.
+        count: usize,
+    },
     /// A change that cannot follow on the recorded state.
     #[error("{name} is {}: this change cannot follow", state.word())]
     CannotFollow {
@@ -256,6 +277,16 @@ impl What {
             Self::NothingMeasured => "give at least one measure, for example --mass 312.4gr",
             Self::OffTheShaft { .. } => "both are taken from the groove of the nock: measure again",
             Self::OutOfUse { .. } => "if it is sound, record it as repaired or readmitted first",
+            Self::BroadheadOnBare { .. } => {
+                "it flies where nobody expects it; record the shaft as fletched once it is: shaft JOURNAL NAME --fletched"
+            }
+            Self::NotFletched { .. } => {
+                "a bare shaft is entered with end; one that is fletched is recorded so: shaft JOURNAL NAME --fletched"
+            }
+            Self::BadHead => "for example \"head A\"",
+            Self::ManyCold { .. } => {
+                "enter the first shot alone as cold, and the others as a group of their own"
+            }
             Self::NoHit => "give x_mm and y_mm, or flag it lost or broken",
             Self::BadTime { .. } => "write it like 2027-03-02T10:15:00Z",
             Self::TooManyShafts { .. } => "begin a journal for each set of arrows",

@@ -52,6 +52,7 @@ mod end;
 mod event;
 mod evidence;
 mod far_off;
+mod finished;
 mod flight;
 mod hints;
 mod history;
@@ -103,6 +104,10 @@ pub use advise::advise;
 pub use doubts::{Doubt, Without, doubts};
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};
+pub use finished::{
+    AtDistance, Chance, Comparison, Difference, EndedBy, Farthest, Group, Grows, Growth, Head,
+    HeadNameError, HeadVerdict, Reach, Rung, ShotKind, Start, compare_heads, reach,
+};
 pub use hints::Hint;
 pub use history::History;
 pub use improbable::{Improbable, Slip, improbable};

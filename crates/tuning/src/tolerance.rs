@@ -41,6 +41,20 @@ pub const COVERAGE_OF_FEW: std::ops::RangeInclusive<f64> = 0.78..=1.0;
 /// How far the share inside the tolerance may be from the probability stated, two standard errors of the sampling apart.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
 
+/// What may be said wrongly in one of twenty, counted in 800 cases and more: two standard errors of the count, and what the
+/// approximate degrees of freedom of unequal scatter add (6 % at most, as the statistics say of themselves).
+pub const WRONG_IN_TWENTY: f64 = 0.065;
+
+/// How often the lower bound of a chance at 95 % must hold, counted in 400 cases: two standard errors of the count less.
+/// Of few shots on the spot it always holds, since no mean can come nearer to the spot than on it.
+pub const BOUND_HOLDS: std::ops::RangeInclusive<f64> = 0.93..=1.0;
+
+/// The same least squares by a factorisation of whitened rows, printed with all digits; relative.
+pub const ANOTHER_ROAD: f64 = 1e-11;
+
+/// Two ways to a chance on a plate: an integral, and a mixture of chi-squared tails.
+pub const PLATE_CHANCE: f64 = 1e-12;
+
 /// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.
 #[track_caller]
 pub fn assert_within(actual: f64, expected: f64, allowed: f64) {

@@ -8,6 +8,7 @@ mod end;
 mod export;
 mod fix;
 mod fletch;
+mod heads;
 mod import;
 mod log;
 mod new;
@@ -17,6 +18,7 @@ mod paper;
 mod plot;
 mod positions_value;
 mod practice;
+mod reach;
 mod redo;
 mod rehearse;
 mod repair;
@@ -36,6 +38,7 @@ pub use end::EndArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
 pub use fletch::FletchArgs;
+pub use heads::HeadsArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
 pub use new::NewArgs;
@@ -44,6 +47,7 @@ pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
+pub use reach::ReachArgs;
 pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
 pub use repair::RepairArgs;
@@ -93,28 +97,28 @@ pub enum Command {
     Next(NextArgs),
     /// Every shaft: its miss, its verdict and the reason
     Show(ShowArgs),
+    /// Record that the bow was changed here, or stays as it is
+    Bow(BowArgs),
+    /// Record what became of a shaft or a reference
+    Shaft(ShaftArgs),
     /// Draw the target as you see it, as an SVG picture
     Plot(PlotArgs),
     /// Tell the story of the dozen on one page, with every picture and number
     Report(ReportArgs),
     /// Make sheets to print at true scale: face, card, log, dials, labels
     Paper(PaperArgs),
-    /// Record that the bow was changed here, or stays as it is
-    Bow(BowArgs),
-    /// Record what became of a shaft or a reference
-    Shaft(ShaftArgs),
     /// Record what was measured in the workshop, or show the set
     Bench(Box<BenchArgs>),
     /// Where the vanes go on every kept shaft
     Fletch(FletchArgs),
+    /// Enter finished arrows, and see whether broadheads land with field points
+    Heads(HeadsArgs),
+    /// From how far finished arrows still hit a plate
+    Reach(ReachArgs),
     /// Put an earlier end right: a shot, or two arrows written for each other
     Fix(FixArgs),
     /// Take back the last entry, of whatever kind
     Undo(UndoArgs),
-    /// Check that a journal is whole, and say what that proves
-    Check(CheckArgs),
-    /// Mend a damaged journal; the damaged one is kept
-    Repair(RepairArgs),
     /// Bring back what was taken back last
     Redo(RedoArgs),
     /// Keep a note
@@ -125,6 +129,10 @@ pub enum Command {
     Import(ImportArgs),
     /// Write everything as a table or as JSON
     Export(ExportArgs),
+    /// Check that a journal is whole, and say what that proves
+    Check(CheckArgs),
+    /// Mend a damaged journal; the damaged one is kept
+    Repair(RepairArgs),
     /// Play a whole tuning with an invented dozen
     Demo(DemoArgs),
     /// Practise the job on an invented dozen, an end at a time

@@ -8,6 +8,7 @@ mod end;
 mod export;
 mod fix;
 mod fletch;
+mod heads;
 mod import;
 mod log;
 mod new;
@@ -16,6 +17,7 @@ mod note;
 mod paper;
 mod plot;
 mod practice;
+mod reach;
 mod redo;
 mod rehearse;
 mod repair;
@@ -42,6 +44,8 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Shaft(args) => shaft::run(&args),
         Command::Bench(args) => bench::run(&args),
         Command::Fletch(args) => fletch::run(&args),
+        Command::Heads(args) => heads::run(&args),
+        Command::Reach(args) => reach::run(&args),
         Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),

@@ -48,6 +48,11 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
         Entry::Bench(bench) => {
             vec![format!("bench, {}: {}", bench.shaft, measured(&bench.measures))]
         }
+        Entry::Group(group) => {
+            let shots = shorthand::printed(&group.shots, opened.ruler().unit());
+            let cold = if group.cold { ", cold" } else { "" };
+            vec![format!("{} from {} m{cold}: {shots}", group.head, group.distance_m)]
+        }
         Entry::Note(note) => vec![format!("note: {}", note.note)],
         Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
         Entry::Redo(redo) => vec![format!("redo of record {}", redo.seq)],

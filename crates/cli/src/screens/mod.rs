@@ -4,27 +4,35 @@ mod begun;
 mod bench;
 mod checked;
 mod fletch;
+mod heads;
 mod imported;
 mod log;
 mod next;
+mod reach;
 mod recorded;
 mod recorded_end;
+mod recorded_group;
 mod rehearsed;
 mod show;
+mod since_the_bow;
 mod sketch;
 
 pub use begun::begun;
 pub use bench::{bench, out_of_use, recorded_bench};
 pub use checked::{damaged, repaired, whole};
 pub use fletch::fletch;
+pub use heads::heads;
 pub use imported::{Imported, imported};
 pub use log::log;
 pub use next::next;
+pub use reach::reach;
 pub use recorded::{
     recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, undone,
     what_else,
 };
 pub use recorded_end::{corrected_end, recorded_end};
+pub use recorded_group::recorded_group;
 pub use rehearsed::rehearsed;
 pub use show::{archer, bow, columns, heading, miss_and_error, show, why};
+use since_the_bow::since_the_bow;
 pub use sketch::{Sketched, sketch};

@@ -31,3 +31,11 @@ pub const BEFORE_THE_FIRST_BARE_SHOT: [&str; 8] = [
     "Never dry-fire: a cracked or loose nock is close to it.",
     "One arrow to a spot: an arrow that strikes another can break it unseen.",
 ];
+
+/// What stands under every reach.
+pub const OF_A_REACH: [&str; 3] = [
+    "This is an upper bound for practice: known distance, flat ground, your own time. Cold, wind, slope, clothes, nerves \
+     and an animal that moves only make it worse.",
+    "It is no advice to shoot at game.",
+    "Local law and licensed instruction come before anything this program says.",
+];

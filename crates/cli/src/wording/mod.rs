@@ -5,6 +5,7 @@ mod cautions;
 mod clock;
 mod count;
 mod doubt;
+mod heads;
 mod hint;
 mod improbable;
 
@@ -22,10 +23,13 @@ mod turn_buys;
 mod why;
 
 pub use bow_move::{part, response_seen, what_to_move};
-pub use cautions::{BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS};
+pub use cautions::{
+    BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS, OF_A_REACH,
+};
 pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
+pub use heads::{WITH_BROADHEADS, growth, head_verdict};
 pub use hint::{hint, hint_kind};
 pub use improbable::{improbable, improbable_here};
 pub use paragraph::paragraph;

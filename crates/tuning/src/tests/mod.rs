@@ -1,5 +1,6 @@
 //! Checks of the crate as a whole; `fixtures/tuning` holds what comes from outside.
 
+mod finished_shots;
 pub mod journal;
 mod planted;
 
@@ -12,6 +13,7 @@ mod common_point;
 mod dense_posterior;
 mod doubts;
 mod far_off;
+mod heads;
 mod hints;
 mod improbable;
 mod left_out;
@@ -22,6 +24,7 @@ mod pause;
 mod planted_truth;
 mod points;
 mod positions;
+mod reach;
 mod response;
 mod roster;
 mod signs;

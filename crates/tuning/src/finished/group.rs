@@ -1,0 +1,29 @@
+//! One group of finished arrows.
+
+use quarterturn_geometry::Millimetres;
+
+use super::Head;
+use crate::Shot;
+
+/// Finished arrows shot at one distance with one kind of head, each at a spot of its own and measured from it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Group {
+    /// From the archer to the face.
+    pub distance: Millimetres,
+    /// What the arrows carried.
+    pub head: Head,
+    /// Whether this was the first shot of the day.
+    pub start: Start,
+    /// The shots; their leans are not read.
+    pub shots: Vec<Shot>,
+}
+
+/// How a group was begun.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Start {
+    /// After other shots of the day.
+    #[default]
+    Warm,
+    /// The first shot of the day, before any other: the one that a hunter has.
+    Cold,
+}
