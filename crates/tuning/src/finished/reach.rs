@@ -84,7 +84,7 @@ type Bounded = (Millimetres, PlateBound);
 /// proportion. Beyond the farthest shots nothing is said.
 ///
 /// # Assumptions
-/// Those of [`PlateBound::of`]; sight and bow unchanged, and the sight as good between the distances as at them.
+/// Those of the bound on one group (normal, independent shots); sight and bow unchanged, and the sight as good between the distances as at them.
 pub fn reach(groups: &[&Group], plate: Millimetres, chance: Level, seed: u64) -> Reach {
     let radius_mm = 0.5 * plate.mm();
     let (mut rungs, mut bounds) = (Vec::new(), Vec::new());
