@@ -55,3 +55,14 @@ fn a_sheet_that_exists() {
     assert_eq!(folder.read("face.pdf"), "mine");
     folder.run("paper face --force").any_stdout().check();
 }
+
+#[test]
+fn one_of_several_sheets_that_exists() {
+    let folder = Folder::begun("1-3");
+    folder.write("face-3.svg", "mine");
+    let what = "face-3.svg exists already and is not overwritten";
+    let hint = "choose another name, or say --force";
+    let said = folder.run("paper face --across 300mm -o face.svg");
+    said.code(5).stderr(&plain(what, &[hint])).check();
+    assert!(!folder.names().contains(&"face-1.svg".to_owned()), "none is written then");
+}

@@ -2,7 +2,7 @@
 
 use std::fs;
 use std::io::ErrorKind;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Existing, WriteError, write_whole};
 
@@ -10,17 +10,28 @@ use crate::failure::{Failure, Kind};
 
 /// Writes `content` to the file `path`, whole or not at all; never through a link.
 pub fn write(path: &Path, content: impl AsRef<[u8]>, existing: Existing) -> Result<(), Failure> {
-    write_whole(path, content.as_ref(), existing).map_err(|error| {
-        let path = path.display();
-        let failure = |what| Failure::new(Kind::InputOutput, what);
-        match error {
-            WriteError::Exists => failure(format!("{path} exists already and is not overwritten"))
-                .hinting(["choose another name, or say --force"]),
-            WriteError::NotPlain => failure(format!("{path} is no plain file and is not replaced"))
-                .hinting(["choose another name"]),
-            error => failure(format!("could not write {path}: {error}")),
-        }
-    })
+    write_whole(path, content.as_ref(), existing).map_err(|error| failed(path, error))
+}
+
+/// Refuses files that exist, before the first of several is written.
+pub fn keep_those_of(paths: &[PathBuf], existing: Existing) -> Result<(), Failure> {
+    let there = |path: &&PathBuf| fs::symlink_metadata(path).is_ok();
+    match paths.iter().find(there) {
+        Some(path) if existing == Existing::Keep => Err(failed(path, WriteError::Exists)),
+        _ => Ok(()),
+    }
+}
+
+fn failed(path: &Path, error: WriteError) -> Failure {
+    let path = path.display();
+    let failure = |what| Failure::new(Kind::InputOutput, what);
+    match error {
+        WriteError::Exists => failure(format!("{path} exists already and is not overwritten"))
+            .hinting(["choose another name, or say --force"]),
+        WriteError::NotPlain => failure(format!("{path} is no plain file and is not replaced"))
+            .hinting(["choose another name"]),
+        error => failure(format!("could not write {path}: {error}")),
+    }
 }
 
 /// Makes the new folder `path`.

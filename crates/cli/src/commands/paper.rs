@@ -207,11 +207,12 @@ fn drawn(file: &Path, sheets: &[Sheet], existing: Existing) -> Result<Vec<PathBu
     let stem = file.file_stem().unwrap_or_default().to_string_lossy();
     let numbered = |number: usize| file.with_file_name(format!("{stem}-{number}.svg"));
     let named = |number| if sheets.len() == 1 { file.to_owned() } else { numbered(number) };
-    let write = |(number, sheet): (usize, &Sheet)| {
-        let file = named(number);
-        output::write(&file, sheet.svg(), existing).map(|()| file)
-    };
-    (1..).zip(sheets).map(write).collect()
+    let files: Vec<PathBuf> = (1..=sheets.len()).map(named).collect();
+    output::keep_those_of(&files, existing)?;
+    for (file, sheet) in files.iter().zip(sheets) {
+        output::write(file, sheet.svg(), existing)?;
+    }
+    Ok(files)
 }
 
 /// "dozen-card.pdf" beside dozen.journal; "face.pdf" here.
