@@ -29,6 +29,17 @@ impl Opened {
         Ok(Self { journal: Journal::open_to_add(path)?, path: path.to_owned() })
     }
 
+    /// The name of its file.
+    pub fn name(&self) -> String {
+        self.path.file_name().unwrap_or_default().to_string_lossy().into_owned()
+    }
+
+    /// A file beside it: its name without its ending, and what comes after.
+    pub fn beside(&self, after: &str) -> PathBuf {
+        let stem = self.path.file_stem().unwrap_or_default().to_string_lossy();
+        self.path.with_file_name(format!("{stem}{after}"))
+    }
+
     /// Adds an entry, stamped now.
     pub fn append(&mut self, entry: Entry) -> Result<Confirmed, Failure> {
         Ok(self.journal.append(entry, &clock::stamp()?)?)

@@ -13,6 +13,11 @@ pub fn write(path: &Path, content: impl AsRef<[u8]>, existing: Existing) -> Resu
     write_whole(path, content.as_ref(), existing).map_err(|error| failed(path, error))
 }
 
+/// What is done with a file that exists, where `--force` was said or not.
+pub const fn existing(force: bool) -> Existing {
+    if force { Existing::Replace } else { Existing::Keep }
+}
+
 /// Refuses files that exist, before the first of several is written.
 pub fn keep_those_of(paths: &[PathBuf], existing: Existing) -> Result<(), Failure> {
     let there = |path: &&PathBuf| fs::symlink_metadata(path).is_ok();

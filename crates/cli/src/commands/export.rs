@@ -1,14 +1,13 @@
 //! `export`: everything, for other programs.
 
 use quarterturn_entry::table;
-use quarterturn_journal::Existing;
 
 use crate::answer::Answer;
 use crate::args::ExportArgs;
 use crate::failure::Failure;
 use crate::json;
 use crate::opened::Opened;
-use crate::output::write;
+use crate::output;
 use crate::wording::count;
 
 /// Writes every record; the journal is only read.
@@ -16,10 +15,10 @@ pub fn run(args: &ExportArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
     let records = opened.journal.records()?;
     let text = if args.csv { table::written(&records) } else { json::export(&records)? };
-    let Some(output) = &args.output else {
+    let Some(file) = &args.output else {
         return Ok(Answer::new(text).noticing(opened.notices()));
     };
-    write(output, &text, if args.force { Existing::Replace } else { Existing::Keep })?;
-    let said = format!("Written: {}, {}\n", output.display(), count(records.len(), "record"));
+    output::write(file, &text, output::existing(args.force))?;
+    let said = format!("Written: {}, {}\n", file.display(), count(records.len(), "record"));
     Ok(Answer::new(crate::wording::visible(&said)).noticing(opened.notices()))
 }

@@ -15,7 +15,6 @@ use crate::output;
 use crate::paper::{
     self, Card, Correction, CorrectionFault, Grid, Label, Page, PaperSize, Sheet, Turn,
 };
-
 use crate::wording;
 
 /// No household prints a face that is wider, and no butt is.
@@ -69,7 +68,7 @@ fn card(opened: &Opened, page: Page) -> Result<Vec<Sheet>, Failure> {
     Ok(paper::card(
         page,
         &Card {
-            journal: &name(opened),
+            journal: &opened.name(),
             distance: &opened.ruler().distance(state.history().setup.distance),
             shots,
             settles: &wording::settles(&advice).unwrap_or_default(),
@@ -175,7 +174,7 @@ fn made(
     sheets: &[Sheet],
 ) -> Result<Answer, Failure> {
     let file = print.output.clone().unwrap_or_else(|| beside(opened, kind));
-    let existing = if print.force { Existing::Replace } else { Existing::Keep };
+    let existing = output::existing(print.force);
     let mut notices: Vec<String> = opened.and_then(Opened::notices).into_iter().collect();
     let written = match file.extension().and_then(|ending| ending.to_str()) {
         Some("pdf") => {
@@ -217,11 +216,8 @@ fn drawn(file: &Path, sheets: &[Sheet], existing: Existing) -> Result<Vec<PathBu
 
 /// "dozen-card.pdf" beside dozen.journal; "face.pdf" here.
 fn beside(opened: Option<&Opened>, kind: &str) -> PathBuf {
-    let Some(opened) = opened else { return PathBuf::from(format!("{kind}.pdf")) };
-    let stem = opened.path.file_stem().unwrap_or_default().to_string_lossy();
-    opened.path.with_file_name(format!("{stem}-{kind}.pdf"))
-}
-
-fn name(opened: &Opened) -> String {
-    opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned()
+    match opened {
+        Some(opened) => opened.beside(&format!("-{kind}.pdf")),
+        None => PathBuf::from(format!("{kind}.pdf")),
+    }
 }

@@ -4,16 +4,15 @@ use std::path::PathBuf;
 
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
-use quarterturn_journal::Existing;
 
 use crate::answer::Answer;
 use crate::args::{Face, PlotArgs};
 use crate::failure::{Failure, Kind, Marked};
+use crate::input;
 use crate::opened::Opened;
 use crate::output;
-use crate::plot::{Backdrop, CoursePlot, FaceSize, StyledBy, TargetPlot};
+use crate::plot::{Backdrop, CoursePlot, FaceSize, Hits, ShaftPlot, StyledBy, TargetPlot};
 use crate::wording::all;
-use crate::{input, plot};
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
@@ -27,8 +26,7 @@ pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     let answer = if input::is_standard(&file) {
         Answer::new(picture)
     } else {
-        let existing = if args.force { Existing::Replace } else { Existing::Keep };
-        output::write(&file, &picture, existing)?;
+        output::write(&file, &picture, output::existing(args.force))?;
         Answer::new(format!("{what} is drawn in {}.\n", file.display()))
     };
     Ok(answer.noticing(opened.notices()))
@@ -40,7 +38,7 @@ pub fn target(opened: &Opened, backdrop: Backdrop) -> String {
         history: opened.journal.state().history(),
         advice: &opened.advice(),
         ruler: opened.ruler(),
-        title: &opened.path.file_name().unwrap_or_default().to_string_lossy(),
+        title: &opened.name(),
         backdrop,
         styled: StyledBy::Itself,
     }
@@ -55,7 +53,7 @@ fn course(opened: &Opened) -> String {
         advice: &opened.advice(),
         policy: state.policy(),
         ruler: opened.ruler(),
-        title: &opened.path.file_name().unwrap_or_default().to_string_lossy(),
+        title: &opened.name(),
         styled: StyledBy::Itself,
     }
     .svg()
@@ -92,17 +90,15 @@ fn of_shaft(opened: &Opened, name: &str) -> Result<String, Failure> {
         return Err(Failure::new(Kind::Data, what).hinting([format!("it has {names}")]));
     };
     let history = opened.journal.state().history();
-    Ok(plot::shaft(history, &advice, report, opened.ruler(), "shaft", StyledBy::Itself))
+    let (advice, hits) = (&advice, &Hits::of(history, &advice));
+    let (ruler, styled) = (opened.ruler(), StyledBy::Itself);
+    Ok(ShaftPlot { history, advice, hits, report, ruler, id: "shaft", styled }.svg())
 }
 
 /// The journal's name with .svg in the place of its ending, after the part of it that is drawn.
 fn beside(opened: &Opened, part: Option<&str>) -> Result<PathBuf, Failure> {
-    let stem = opened.path.file_stem().unwrap_or_default().to_string_lossy();
-    let name = match part {
-        None => format!("{stem}.svg"),
-        Some(part) => format!("{stem}-{part}.svg"),
-    };
-    let file = opened.path.with_file_name(name);
+    let part = part.map_or(String::new(), |part| format!("-{part}"));
+    let file = opened.beside(&format!("{part}.svg"));
     if file == opened.path {
         let failure = Failure::new(Kind::Usage, "the picture would have the journal's own name");
         return Err(failure.hinting(["name another file with -o"]));

@@ -1,7 +1,5 @@
 //! `report`: the whole dozen on one page.
 
-use quarterturn_journal::Existing;
-
 use crate::answer::Answer;
 use crate::args::ReportArgs;
 use crate::failure::Failure;
@@ -18,8 +16,7 @@ pub fn run(args: &ReportArgs) -> Result<Answer, Failure> {
     let answer = if input::is_standard(&file) {
         Answer::new(page)
     } else {
-        let existing = if args.force { Existing::Replace } else { Existing::Keep };
-        output::write(&file, page, existing)?;
+        output::write(&file, page, output::existing(args.force))?;
         Answer::new(format!("The report is written to {}.\n", file.display()))
     };
     Ok(answer.noticing(opened.notices()))

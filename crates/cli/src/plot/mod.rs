@@ -33,7 +33,7 @@ pub use course_plot::CoursePlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use segment::Segment;
-pub use shaft_plot::shaft;
+pub use shaft_plot::ShaftPlot;
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
 pub use target_plot::TargetPlot;

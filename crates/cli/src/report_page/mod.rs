@@ -7,11 +7,11 @@ mod story;
 use askama::Template;
 use quarterturn_tuning::Doubt;
 
-use self::part::Part;
+use self::part::{Part, Source};
 use self::shot_row::ShotRow;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
-use crate::plot::{Backdrop, PICTURE_STYLE, StyledBy, TargetPlot};
+use crate::plot::{Backdrop, Hits, PICTURE_STYLE, StyledBy, TargetPlot};
 use crate::screens;
 use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, count};
 
@@ -56,9 +56,9 @@ struct Page {
 pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
     let advice = opened.advice();
     let (history, ruler) = (opened.journal.state().history(), opened.ruler());
-    let name = opened.path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-    let parts = advice.shafts.iter().enumerate();
-    let shots = shot_row::rows(history, &advice, ruler);
+    let (name, hits) = (opened.name(), Hits::of(history, &advice));
+    let shots = shot_row::rows(&hits, ruler);
+    let source = Source { opened, advice: &advice, hits: &hits, doubts };
     let target_plot = TargetPlot {
         history,
         advice: &advice,
@@ -75,7 +75,7 @@ pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
         target: target_plot.svg(),
         unit: ruler.unit().symbol,
         columns: screens::columns(&advice),
-        shafts: parts.map(|(at, report)| Part::of(opened, &advice, report, at, doubts)).collect(),
+        shafts: (1..).zip(&advice.shafts).map(|(at, one)| source.part(at, one)).collect(),
         shots_told: count(shots.len(), "bare shot"),
         shots,
         assumed: ASSUMED,

@@ -3,7 +3,7 @@
 use quarterturn_tuning::{Advice, Doubt, Prediction, ShaftReport};
 
 use crate::opened::Opened;
-use crate::plot::{self, StyledBy};
+use crate::plot::{Hits, ShaftPlot, StyledBy};
 use crate::screens;
 use crate::wording::{self, Ruler, mark, percent_short, verdict};
 
@@ -43,21 +43,29 @@ pub struct Position {
     pub inside: String,
 }
 
-impl Part {
-    /// What is said of the shaft in place `at`.
-    pub fn of(
-        opened: &Opened,
-        advice: &Advice,
-        report: &ShaftReport,
-        at: usize,
-        doubts: &[Doubt],
-    ) -> Self {
+/// What the parts are made from.
+pub struct Source<'a> {
+    /// The journal.
+    pub opened: &'a Opened,
+    /// What is said of it.
+    pub advice: &'a Advice,
+    /// The hits of all shafts.
+    pub hits: &'a Hits,
+    /// The shots on which verdicts hang.
+    pub doubts: &'a [Doubt],
+}
+
+impl Source<'_> {
+    /// What is said of a shaft, the `number`th on the page.
+    pub fn part(&self, number: usize, report: &ShaftReport) -> Part {
+        let Self { opened, advice, hits, doubts } = *self;
         let (history, ruler) = (opened.journal.state().history(), opened.ruler());
-        let id = format!("shaft-{}", at + 1);
+        let (id, styled) = (format!("shaft-{number}"), StyledBy::Page);
         let of_shaft = doubts.iter().filter(|doubt| doubt.shaft == report.shaft);
         let doubts = of_shaft.map(|doubt| wording::doubt(doubt, ruler));
         let why = format!("{}.", screens::why(report, ruler));
-        Self {
+        let picture = ShaftPlot { history, advice, hits, report, ruler, id: &id, styled };
+        Part {
             name: report.shaft.to_string(),
             verdict: verdict(report.verdict),
             mark: mark(report.index),
@@ -66,7 +74,7 @@ impl Part {
             shots: format!("{} of {}", report.shots_here, report.shots_total),
             turns: format!("{} of {}", report.turns, report.turns + report.turns_left),
             evidence: [why].into_iter().chain(doubts).collect(),
-            picture: plot::shaft(history, advice, report, ruler, &id, StyledBy::Page),
+            picture: picture.svg(),
             positions: report.positions.iter().map(|at| Position::of(at, ruler)).collect(),
             id,
         }

@@ -1,7 +1,5 @@
 //! Every bare shot in a row of the report.
 
-use quarterturn_tuning::{Advice, History};
-
 use crate::plot::{HitKind, HitMark, Hits};
 use crate::wording::{Ruler, mark, tail};
 
@@ -19,9 +17,9 @@ pub struct ShotRow {
     pub counts: &'static str,
 }
 
-/// The bare shots of a history that can be drawn, in the order they were shot.
-pub fn rows(history: &History, advice: &Advice, ruler: Ruler) -> Vec<ShotRow> {
-    Hits::of(history, advice).marks.iter().map(|hit| ShotRow::of(hit, ruler)).collect()
+/// The bare shots that can be drawn, in the order they were shot.
+pub fn rows(hits: &Hits, ruler: Ruler) -> Vec<ShotRow> {
+    hits.marks.iter().map(|hit| ShotRow::of(hit, ruler)).collect()
 }
 
 impl ShotRow {

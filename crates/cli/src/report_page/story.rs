@@ -4,7 +4,7 @@ use quarterturn_tuning::Advice;
 
 use crate::opened::Opened;
 use crate::screens;
-use crate::wording::{self, Ruler, tally};
+use crate::wording::{Ruler, asides, tally, why};
 
 /// What was shot and what came of it.
 pub fn story(opened: &Opened, advice: &Advice) -> Vec<String> {
@@ -15,7 +15,6 @@ pub fn story(opened: &Opened, advice: &Advice) -> Vec<String> {
 
 /// What is to be done next, and what gives pause.
 pub fn now(advice: &Advice, ruler: Ruler) -> Vec<String> {
-    let pause = advice.pause.map(|pause| format!("Pause: {}.", wording::pause(pause, ruler)));
-    let hints = advice.hints.iter().map(|hint| format!("Hint: {}", wording::hint(hint)));
-    [wording::why(advice, ruler)].into_iter().chain(pause).chain(hints).collect()
+    let asides = asides(advice, ruler).map(|(lead, said)| lead.to_owned() + &said);
+    [why(advice, ruler)].into_iter().chain(asides).collect()
 }

@@ -26,12 +26,8 @@ pub fn next(opened: &Opened, advice: &Advice) -> String {
         Step::MoveBow => blocks.extend(before_the_move(opened)),
         Step::Finished(_) => {}
     }
-    blocks.extend(
-        advice.pause.map(|pause| {
-            paragraph("Pause: ", &format!("{}.", wording::pause(pause, opened.ruler())))
-        }),
-    );
-    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
+    let asides = wording::asides(advice, opened.ruler());
+    blocks.extend(asides.map(|(lead, said)| paragraph(lead, &said)));
     blocks.push(what_then(opened, advice));
     blocks.join("\n\n") + "\n"
 }

@@ -23,12 +23,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
         paragraph("", &archer(advice, ruler)),
     ];
     blocks.extend(far(&standing_out, ruler));
-    blocks.extend(
-        advice
-            .pause
-            .map(|pause| paragraph("Pause: ", &format!("{}.", wording::pause(pause, ruler)))),
-    );
-    blocks.extend(advice.hints.iter().map(|hint| paragraph("Hint: ", &wording::hint(hint))));
+    blocks.extend(wording::asides(advice, ruler).map(|(lead, said)| paragraph(lead, &said)));
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
 }

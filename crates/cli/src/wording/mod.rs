@@ -1,5 +1,6 @@
 //! What people read: typed values become sentences here and nowhere else.
 
+mod asides;
 mod bow_move;
 mod cautions;
 mod clock;
@@ -22,6 +23,7 @@ mod tally;
 mod turn_buys;
 mod why;
 
+pub use asides::asides;
 pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::{
     BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS, OF_A_REACH,

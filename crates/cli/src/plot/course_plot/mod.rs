@@ -36,19 +36,14 @@ impl CoursePlot<'_> {
     /// The picture as an SVG file; the same journal is always the same bytes.
     pub fn svg(&self) -> String {
         let settled = settled(self.history, self.policy);
-        let shots =
-            self.history.events.iter().fold(0, |shots, event| shots + settled::shots(event));
+        let shots: usize = self.history.events.iter().map(settled::shots).sum();
         let finding = format!("{}: {}", count(shots, "shot"), tally(&self.advice.shafts));
         let heading = Heading::new(self.title, &finding, &[]);
         let reference = reference_course(self.history, self.ruler);
         let course = shot_course(self.history, self.advice, self.ruler);
-        let blocks: Vec<&dyn Block> = [Some(&settled), reference.as_ref(), course.as_ref()]
-            .into_iter()
-            .flatten()
-            .map(|chart| chart as &dyn Block)
-            .collect();
-        let all: Vec<&dyn Block> = std::iter::once(&heading as &dyn Block).chain(blocks).collect();
+        let mut blocks: Vec<&dyn Block> = vec![&heading, &settled];
+        blocks.extend([&reference, &course].into_iter().flatten().map(|chart| chart as &dyn Block));
         let about = About { id: "course", title: self.title, finding: &finding };
-        stack(&all, self.styled, about)
+        stack(&blocks, self.styled, about)
     }
 }

@@ -4,13 +4,15 @@ use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{End, Event, History};
 
 use crate::plot::chart::{Axis, Chart, Joined, Look, Series};
+use crate::plot::target_plot::middle::own;
 use crate::plot::ticks::Ticks;
 use crate::wording::Ruler;
 
 /// The mean counted hit of the references from the spot, for each end that has one; nothing where none has.
 pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
     let ends: Vec<&End> = ends(history).collect();
-    let mean = |(number, end): (usize, &&End)| Some((number + 1, mean(end, history)?));
+    let mean =
+        |(number, end): (usize, &&End)| Some((number + 1, own(end, &history.setup.references)?.at));
     let means: Vec<(usize, Offset)> = ends.iter().enumerate().filter_map(mean).collect();
     if means.is_empty() {
         return None;
@@ -40,7 +42,7 @@ pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
 }
 
 /// An axis of lengths to both sides of nothing.
-pub fn lengths(ruler: Ruler, name: &str, reach_mm: f64) -> Axis {
+fn lengths(ruler: Ruler, name: &str, reach_mm: f64) -> Axis {
     let reach = Millimetres::new(1.15 * reach_mm);
     let ticks = Ticks::new(ruler.unit(), reach * 0.3);
     Axis {
@@ -57,7 +59,7 @@ pub fn lengths(ruler: Ruler, name: &str, reach_mm: f64) -> Axis {
 }
 
 /// The ends that are pooled, in order.
-pub fn ends(history: &History) -> impl Iterator<Item = &End> {
+fn ends(history: &History) -> impl Iterator<Item = &End> {
     history.events.iter().filter_map(|event| match event {
         Event::End(end) if end.distance.is_none() => Some(end),
         _ => None,
@@ -65,17 +67,9 @@ pub fn ends(history: &History) -> impl Iterator<Item = &End> {
 }
 
 /// Where evenings begin, but the first.
-pub fn evenings(ends: &[&End]) -> Vec<(f64, String)> {
+fn evenings(ends: &[&End]) -> Vec<(f64, String)> {
     let begins = |(at, pair): (usize, &[&End])| {
         (pair[0].evening != pair[1].evening).then(|| (at as f64 + 1.5, pair[1].evening.clone()))
     };
     ends.windows(2).enumerate().filter_map(begins).collect()
-}
-
-fn mean(end: &End, history: &History) -> Option<Offset> {
-    let references = &history.setup.references;
-    let counted = end.shots.iter().filter(|shot| references.contains(&shot.shaft) && shot.counts());
-    let hits: Vec<Offset> = counted.filter_map(|shot| Some(shot.hit?.at.from_spot())).collect();
-    let sum = hits.iter().copied().reduce(|sum, hit| sum + hit)?;
-    Some(sum * (1.0 / hits.len() as f64))
 }

@@ -21,30 +21,42 @@ const LEGEND: &str = "Each number is an hour of the mark, where the shaft is pre
     fletched reference (the star); the thin ellipses hold its mean in 90 % of all cases. The curve runs through them. The \
     heavy circle is the tolerance. Dots are hits, their lines the tails; grey ones were shot with the mark elsewhere.";
 
-/// The picture of one shaft as an SVG file; `id` must be the only one on its page.
-///
-/// The same journal is always the same bytes.
-pub fn shaft(
-    history: &History,
-    advice: &Advice,
-    report: &ShaftReport,
-    ruler: Ruler,
-    id: &str,
-    styled: StyledBy,
-) -> String {
-    let hits = Hits::of(history, advice);
-    let round = Round {
-        report,
-        hits: hits.marks.iter().filter(|hit| hit.shaft == report.shaft).collect(),
-        wanted: advice.measured_from.at(),
-        tolerance: history.setup.tolerance,
-        ruler,
-        clip: format!("{id}-face"),
-    };
-    let title =
-        format!("Shaft {}: {} at {}", report.shaft, verdict(report.verdict), mark(report.index));
-    let finding = format!("{}.", reason(report, ruler));
-    let heading = Heading::new(&title, &finding, &[LEGEND.to_owned()]);
-    let about = About { id, title: &title, finding: &finding };
-    stack(&[&heading, &round, &Chances { report }], styled, about)
+/// The picture of one shaft.
+pub struct ShaftPlot<'a> {
+    /// What happened.
+    pub history: &'a History,
+    /// What is said of it.
+    pub advice: &'a Advice,
+    /// The hits of all shafts.
+    pub hits: &'a Hits,
+    /// What is known of this one.
+    pub report: &'a ShaftReport,
+    /// How lengths are said.
+    pub ruler: Ruler,
+    /// A word that no other picture on a page has.
+    pub id: &'a str,
+    /// Where it is said how it looks.
+    pub styled: StyledBy,
+}
+
+impl ShaftPlot<'_> {
+    /// The picture as an SVG file; the same journal is always the same bytes.
+    pub fn svg(&self) -> String {
+        let Self { report, ruler, id, .. } = *self;
+        let own = self.hits.marks.iter().filter(|hit| hit.shaft == report.shaft);
+        let round = Round {
+            report,
+            hits: own.collect(),
+            wanted: self.advice.measured_from.at(),
+            tolerance: self.history.setup.tolerance,
+            ruler,
+            clip: format!("{id}-face"),
+        };
+        let (verdict, mark) = (verdict(report.verdict), mark(report.index));
+        let title = format!("Shaft {}: {verdict} at {mark}", report.shaft);
+        let finding = format!("{}.", reason(report, ruler));
+        let heading = Heading::new(&title, &finding, &[LEGEND.to_owned()]);
+        let about = About { id, title: &title, finding: &finding };
+        stack(&[&heading, &round, &Chances { report }], self.styled, about)
+    }
 }

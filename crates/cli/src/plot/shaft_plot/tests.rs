@@ -5,11 +5,11 @@ use quarterturn_geometry::{Index, Offset, Positions};
 use quarterturn_tuning::{Miss, Prediction, ShaftReport};
 use roxmltree::Document;
 
+use super::ShaftPlot;
 use super::curve::curve;
-use super::shaft;
-use crate::plot::StyledBy;
 use crate::plot::on_page::assert_texts_apart;
 use crate::plot::target_plot::invented::{Dozen, Evening};
+use crate::plot::{Hits, StyledBy};
 use crate::wording::Ruler;
 use quarterturn_entry::quantity::Unit;
 
@@ -54,8 +54,10 @@ fn drawn(dozen: &Dozen, positions: u16, miss: impl Fn(Index) -> Offset) -> Strin
         miss: predicted(positions, &miss)[0].miss,
         ..dozen.advice.shafts[0].clone()
     };
-    let ruler = Ruler::new(Unit::MILLIMETRE);
-    shaft(&dozen.history, &dozen.advice, &report, ruler, "shaft", StyledBy::Itself)
+    let Dozen { history, advice } = dozen;
+    let (hits, report) = (&Hits::of(history, advice), &report);
+    let (ruler, styled) = (Ruler::new(Unit::MILLIMETRE), StyledBy::Itself);
+    ShaftPlot { history, advice, hits, report, ruler, id: "shaft", styled }.svg()
 }
 
 #[test]

@@ -57,7 +57,8 @@ fn ends(history: &History) -> Vec<(Option<usize>, Option<Middle>)> {
     ends
 }
 
-fn own(end: &End, references: &[ShaftName]) -> Option<Middle> {
+/// Where the references landed in an end by themselves; nothing where none counts.
+pub fn own(end: &End, references: &[ShaftName]) -> Option<Middle> {
     let shots = end.shots.iter().filter(|shot| references.contains(&shot.shaft) && shot.counts());
     let hits: Vec<Hit> = shots.filter_map(|shot| shot.hit).collect();
     let at = mean(hits.iter().map(|hit| hit.at.from_spot()))?;

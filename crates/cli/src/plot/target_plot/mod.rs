@@ -9,7 +9,7 @@ pub mod glyphs;
 pub mod hits;
 mod layout;
 mod legend;
-mod middle;
+pub mod middle;
 mod table;
 mod wording;
 
