@@ -27,6 +27,16 @@ fn a_picture_that_exists() {
 }
 
 #[test]
+fn a_journal_that_would_be_written_over() {
+    let what = format!("{JOURNAL} is a journal, and nothing is written over one");
+    let message = plain(&what, &["choose another name"]);
+    for command in ["plot", "report", "export --csv"] {
+        let (word, more) = command.split_once(' ').unwrap_or((command, ""));
+        refused(&format!("{word} {JOURNAL} {more} -o {JOURNAL} --force"), 5, &message);
+    }
+}
+
+#[test]
 fn a_shaft_that_is_not_there() {
     let names = "it has 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, R";
     let message = plain("there is no shaft \"77\" in this journal", &[names]);

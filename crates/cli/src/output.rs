@@ -35,6 +35,10 @@ fn failed(path: &Path, error: WriteError) -> Failure {
             .hinting(["choose another name, or say --force"]),
         WriteError::NotPlain => failure(format!("{path} is no plain file and is not replaced"))
             .hinting(["choose another name"]),
+        WriteError::Journal => {
+            failure(format!("{path} is a journal, and nothing is written over one"))
+                .hinting(["choose another name"])
+        }
         error => failure(format!("could not write {path}: {error}")),
     }
 }

@@ -10,6 +10,9 @@ use crate::{Damage, Entry, RecordId, Stamp, Timestamp};
 /// What stands between the checksummed bytes of a line and its checksum.
 const SEAL: &str = ",\"crc\":\"";
 
+/// What a line begins with, in every format.
+pub(crate) const LINE_BEGINS: &str = "{\"v\":";
+
 /// What ends a line after its checksum.
 const END: &str = "\"}";
 
@@ -76,7 +79,7 @@ fn unsealed(line: &[u8]) -> Result<&str, Damage> {
 
 /// The format that a line states as its first member, which it is in every format.
 fn format(line: &str) -> Option<u64> {
-    line.strip_prefix("{\"v\":")?.split(',').next()?.parse().ok()
+    line.strip_prefix(LINE_BEGINS)?.split(',').next()?.parse().ok()
 }
 
 /// What a text of JSON says.

@@ -1,27 +1,37 @@
 //! Files that come to be whole or not at all.
 
-use std::fs;
-use std::io::{self, ErrorKind};
+use std::fs::{self, File};
+use std::io::{self, ErrorKind, Read};
 use std::path::{Path, PathBuf};
 use std::process;
 
 use crate::beside::{beside, numbered};
 use crate::journal_file::write_at_end;
+use crate::sealed::LINE_BEGINS;
 use crate::{Disk, Existing, Storage, StoredFile, WriteError};
 
 /// Writes the file `path` on this computer's disk, whole or not at all, so that it survives a power cut.
 ///
-/// It is written beside its place and then put there in one step. Only a plain file is ever replaced: no link is
-/// followed, no device written to.
+/// It is written beside its place and then put there in one step. Only a plain file is ever replaced, and never a
+/// journal: no link is followed, no device written to.
 ///
 /// # Errors
-/// [`WriteError::Exists`] where a file stands that must be kept, [`WriteError::NotPlain`], and what the system says.
+/// [`WriteError::Exists`] where a file stands that must be kept, [`WriteError::NotPlain`], [`WriteError::Journal`], and what
+/// the system says.
 pub fn write_whole(path: &Path, bytes: &[u8], existing: Existing) -> Result<(), WriteError> {
     match fs::symlink_metadata(path) {
         Ok(_) if existing == Existing::Keep => Err(WriteError::Exists),
         Ok(file) if !file.is_file() => Err(WriteError::NotPlain),
+        Ok(_) if is_journal(path).map_err(WriteError::Nothing)? => Err(WriteError::Journal),
         _ => put(&Disk, path, bytes, existing),
     }
+}
+
+/// Whether a file begins as every line of every journal does, damaged or not.
+fn is_journal(path: &Path) -> io::Result<bool> {
+    let mut begins = Vec::new();
+    File::open(path)?.take(LINE_BEGINS.len() as u64).read_to_end(&mut begins)?;
+    Ok(begins == LINE_BEGINS.as_bytes())
 }
 
 /// The same on any storage, where only plain files stand in the way.

@@ -17,6 +17,9 @@ pub enum WriteError {
     /// A link, a folder or a device stands there, and is neither followed nor replaced.
     #[error("it is not a plain file")]
     NotPlain,
+    /// A journal stands there, and nothing is ever written over one.
+    #[error("it is a journal")]
+    Journal,
     /// Nothing of it is left.
     #[error("{0}")]
     Nothing(io::Error),
@@ -30,7 +33,7 @@ impl WriteError {
     pub(crate) fn of_journal(self, path: &Path) -> JournalError {
         let path = path.to_owned();
         match self {
-            Self::Exists | Self::NotPlain => JournalError::Exists { path },
+            Self::Exists | Self::NotPlain | Self::Journal => JournalError::Exists { path },
             Self::Nothing(source) => JournalError::NotRecorded { path, source },
             Self::Uncertain(source) => JournalError::NotConfirmed { path, source },
         }

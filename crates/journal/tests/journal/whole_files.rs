@@ -18,6 +18,19 @@ fn a_file_is_kept_or_replaced_as_asked() {
 }
 
 #[test]
+fn a_journal_is_never_replaced() {
+    let folder = tempfile::tempdir().unwrap();
+    for begins in ["{\"v\":1,\"seq\":1,", "{\"v\":7 of a later program", "{\"v\":"] {
+        let path = folder.path().join("dozen.journal");
+        fs::write(&path, begins).unwrap();
+        let error = write_whole(&path, b"one", Existing::Replace).unwrap_err();
+        assert!(matches!(error, WriteError::Journal), "{error}");
+        assert_eq!(error.to_string(), "it is a journal");
+        assert_eq!(fs::read_to_string(&path).unwrap(), begins);
+    }
+}
+
+#[test]
 fn a_folder_is_not_replaced_and_nothing_is_left_where_a_folder_is_missing() {
     let folder = tempfile::tempdir().unwrap();
     let error = write_whole(folder.path(), b"one", Existing::Replace).unwrap_err();
