@@ -9,6 +9,7 @@ mod bow;
 mod check;
 mod crates;
 mod demo;
+mod documents;
 mod end;
 mod errors;
 mod exchange;
@@ -31,7 +32,7 @@ mod plot;
 mod practice;
 mod purity;
 mod reach;
-mod readme;
+
 mod rehearse;
 mod repair;
 mod report;

@@ -4,6 +4,7 @@ mod folder;
 pub mod repository;
 mod run;
 pub mod schema;
+pub mod shell;
 
 pub use folder::{Folder, JOURNAL};
 pub use run::{PROGRAM, Run};

@@ -1,0 +1,106 @@
+//! What the README and the documents show is what happens: their commands are run, one after the other.
+//!
+//! Each document has an empty folder of its own; the chapters of the tutorial share one, in the order of their names,
+//! with the tables that stand beside them. `QUARTERTURN_REWRITE=1` puts what came in the place of what does not fit.
+
+mod console;
+mod fits;
+
+use std::env::var_os;
+use std::fs;
+
+use console::{Block, Part, parts};
+use fits::fits;
+
+use crate::support::repository::{read, root, sources};
+use crate::support::{Folder, shell};
+
+const TUTORIAL: &str = "docs/tutorial/";
+
+#[test]
+fn every_command_shows_what_the_documents_show() {
+    let mut paths: Vec<_> = sources("docs").into_iter().map(|source| source.path).collect();
+    paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
+    paths.push("README.md".to_owned());
+    for path in paths {
+        play(&Folder::new(), &path);
+    }
+}
+
+#[test]
+fn every_command_shows_what_the_tutorial_shows() {
+    let folder = Folder::new();
+    let (chapters, tables): (Vec<_>, Vec<_>) =
+        sources(TUTORIAL).into_iter().partition(|source| source.ends_in("md"));
+    assert!(!chapters.is_empty(), "the tutorial has no chapter");
+    for table in tables {
+        folder.write(table.name(), &table.text);
+    }
+    for chapter in chapters {
+        play(&folder, &chapter.path);
+    }
+}
+
+/// The commands for people who build the program are run by `.ci/run`, which reads them out of the README.
+#[test]
+fn the_cargo_commands_are_those_of_the_ci() {
+    let (ci, readme) = (read(".ci/run"), read("README.md"));
+    let lines = readme.lines().filter_map(|line| line.strip_prefix("$ cargo "));
+    let verbs: Vec<_> = lines.filter_map(|line| line.split(' ').next()).collect();
+    assert_eq!(verbs, ["run", "test"], "the main command and the tests");
+    for verb in verbs {
+        assert!(ci.contains(&format!("readme_command {verb}")), "nobody runs `cargo {verb}`");
+    }
+}
+
+/// Runs the commands of one document in `folder`, and holds what comes against what is shown.
+fn play(folder: &Folder, path: &str) {
+    let document = read(path);
+    let mut rewritten = String::new();
+    let mut faults = Vec::new();
+    for part in parts(&document) {
+        match part {
+            Part::Text(text) => rewritten += text,
+            Part::Console(block) => rewritten += &played(folder, &block, &mut faults),
+        }
+    }
+    if var_os("QUARTERTURN_REWRITE").is_some() && rewritten != document {
+        fs::write(root().join(path), rewritten).expect("the document is written");
+    }
+    assert!(faults.is_empty(), "{path}\n{}", faults.join("\n"));
+}
+
+/// Runs the commands of one block; what does not fit is a fault. Returns the block as it should be.
+fn played(folder: &Folder, block: &Block, faults: &mut Vec<String>) -> String {
+    let mut rewritten = format!("```{}\n", block.kind.word());
+    for shown in block.commands.iter().filter(|shown| !shown.is_cargo()) {
+        let (ended, came) = shell::run(folder.path(), &shown.command);
+        let lines: Vec<_> = came.lines().map(str::trim_end).collect();
+        let fitting = shown.output.is_empty() || fits(&shown.output, &lines);
+        if !fitting || ended != block.kind.ends_well() {
+            faults.push(format!("$ {}\n{}", shown.command, lines.join("\n")));
+        }
+        let output = if fitting { &shown.output } else { &lines };
+        rewritten += &shown.as_written(output);
+    }
+    for shown in block.commands.iter().filter(|shown| shown.is_cargo()) {
+        rewritten += &shown.as_written(&shown.output);
+    }
+    rewritten + "```"
+}
+
+#[test]
+fn a_document_is_put_together_again_as_it_was() {
+    let folder = Folder::new();
+    let text = "a\n\n```console\n$ echo b \\\n>   c\nb c\n$ true\n```\nd\n\n```console refused\n$ false\n```\n";
+    let mut faults = Vec::new();
+    let again: String = parts(text)
+        .iter()
+        .map(|part| match part {
+            Part::Text(text) => (*text).to_owned(),
+            Part::Console(block) => played(&folder, block, &mut faults),
+        })
+        .collect();
+    assert_eq!(again, text);
+    assert!(faults.is_empty(), "{faults:?}");
+}
