@@ -11,13 +11,13 @@ use crate::support::{Folder, JOURNAL, PROGRAM};
 fn done_is_0_also_where_nothing_can_be_said_yet() {
     Folder::begun("1-3").run(&format!("show {JOURNAL}")).any_stdout().check();
     Folder::new().run("--help").any_stdout().check();
-    Folder::new().run("--version").stdout("quarterturn 0.1.0\n").check();
+    Folder::new().run("").any_stdout().check();
 }
 
 #[test]
 fn not_understood_is_2() {
     Folder::new().run("--nonsense").code(2).stderr_has("--nonsense").check();
-    Folder::new().run("").code(2).stderr_has("Usage").check();
+    Folder::new().run("shw").code(2).stderr_has("'show'").check();
 }
 
 #[test]

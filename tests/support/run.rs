@@ -14,6 +14,7 @@ pub const PROGRAM: &str = env!("CARGO_BIN_EXE_quarterturn");
 pub struct Run {
     folder: PathBuf,
     arguments: Vec<String>,
+    variables: Vec<(String, String)>,
     stdin: String,
     code: i32,
     stdout: Expected,
@@ -32,6 +33,7 @@ impl Run {
         Self {
             folder: folder.to_owned(),
             arguments: Vec::new(),
+            variables: Vec::new(),
             stdin: String::new(),
             code: 0,
             stdout: Expected::Exactly(String::new()),
@@ -48,6 +50,12 @@ impl Run {
     /// One more argument, which may hold blanks.
     pub fn arg(mut self, argument: &str) -> Self {
         self.arguments.push(argument.to_owned());
+        self
+    }
+
+    /// With this variable in the environment, which is empty otherwise.
+    pub fn variable(mut self, name: &str, value: &str) -> Self {
+        self.variables.push((name.to_owned(), value.to_owned()));
         self
     }
 
@@ -120,6 +128,7 @@ impl Run {
             // What a developer's shell says about colour, language or time must not matter.
             .env_clear()
             .env("TZ", "UTC")
+            .envs(self.variables.iter().map(|(name, value)| (name, value)))
             .stdin(Stdio::piped())
             .stdout(Stdio::piped())
             .stderr(Stdio::piped())

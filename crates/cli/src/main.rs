@@ -10,6 +10,7 @@ mod demo;
 mod dialogue;
 mod failure;
 mod fletching;
+mod glossary;
 mod in_parallel;
 mod input;
 mod json;
@@ -23,20 +24,43 @@ mod rehearsal;
 mod report;
 mod report_page;
 mod screens;
+mod settings;
 mod shaft_list;
 mod spine_list;
 mod typed_file;
+mod version;
 mod wording;
 mod workshop;
 
+use std::env;
 use std::process::ExitCode;
 
-use clap::Parser;
+use clap::FromArgMatches;
+
+use args::Args;
+use failure::{Failure, Kind};
+use settings::Settings;
 
 fn main() -> ExitCode {
     report::tell_panics_plainly();
-    match args::Args::try_parse() {
-        Ok(args) => report::outcome(commands::run(args.command)),
-        Err(error) => report::unparsed(&error),
+    let word = env::args_os().nth(1).unwrap_or_default();
+    match Settings::of(&word.to_string_lossy()) {
+        Ok(settings) => ended(&settings),
+        Err(failure) => report::outcome(Err(failure)),
+    }
+}
+
+/// Parses the command line, in which what is set need not be typed, and runs the command.
+fn ended(settings: &Settings) -> ExitCode {
+    let matches = settings.applied(args::definition()).try_get_matches();
+    match matches.and_then(|matches| Args::from_arg_matches(&matches)) {
+        Ok(args) => {
+            let told = |failure: Failure| match failure.kind {
+                Kind::Usage => failure.hinting(settings.told()),
+                _ => failure,
+            };
+            report::outcome(commands::run(args.command).map_err(told))
+        }
+        Err(error) => report::unparsed(&error, settings.told()),
     }
 }

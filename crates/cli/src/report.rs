@@ -25,10 +25,13 @@ pub fn outcome(outcome: Result<Answer, Failure>) -> ExitCode {
     }
 }
 
-/// Prints the help that was asked for, or what was not understood.
-pub fn unparsed(error: &clap::Error) -> ExitCode {
+/// Prints the help that was asked for, or what was not understood and what was set beside what was typed.
+pub fn unparsed(error: &clap::Error, set: impl Iterator<Item = String>) -> ExitCode {
     // Nobody is left to tell where even this cannot be printed.
     let _ = error.print();
+    if error.use_stderr() {
+        set.for_each(|set| aside(&format!("note: {}", visible(&set))));
+    }
     if error.use_stderr() { Kind::Usage.into() } else { ExitCode::SUCCESS }
 }
 

@@ -5,8 +5,8 @@ use serde::Serialize;
 use crate::sealed::{Sealed, sealed};
 use crate::{Damage, Entry, Record, RecordId, Stamp, Timestamp};
 
-/// The format that is written, and the newest that is read.
-pub(crate) const FORMAT: u64 = 1;
+/// The format of journals that is written, and the newest that is read.
+pub const FORMAT: u64 = 1;
 
 /// The longest line, in bytes without its end: more is not a record but a mistake.
 pub(crate) const LONGEST_LINE: usize = 65_536;

@@ -3,6 +3,7 @@
 //! - [`Journal`] begins, opens and appends. It touches files through a [`Storage`] only: the [`Disk`], or in tests
 //!   one that fails.
 //! - [`Checked`] is what a check of a journal proves, [`Repair`] mends a damaged one.
+//! - [`journals_in`] finds those of a folder.
 //! - [`write_whole`] writes any other file, whole or not at all.
 //! - [`State`] is what a journal says with everything taken back left out: the model's
 //!   [`History`](quarterturn_tuning::History) and what the answers need beside it.
@@ -35,6 +36,7 @@ mod face_unit;
 mod fault;
 mod finding;
 mod fix_entry;
+mod found;
 mod group_entry;
 mod journal;
 mod journal_file;
@@ -78,6 +80,7 @@ mod write_error;
 pub use add_entry::AddEntry;
 pub use bench_entry::{BenchEntry, BenchMeasures, SpineEntry};
 pub use bow_entry::BowEntry;
+pub use chain::FORMAT;
 pub use checked::Checked;
 pub use confirmed::Confirmed;
 pub use damage::Damage;
@@ -91,6 +94,7 @@ pub use face_unit::FaceUnit;
 pub use fault::Fault;
 pub use finding::Finding;
 pub use fix_entry::FixEntry;
+pub use found::journals_in;
 pub use group_entry::GroupEntry;
 pub use journal::Journal;
 pub use log::{Fate, Log, LoggedEnd};

@@ -12,11 +12,11 @@ use super::word_value::word;
 #[command(
     override_usage = "quarterturn bench <JOURNAL> <SHAFT> <MEASURES>\n       \
         quarterturn bench <JOURNAL> [--best <COUNT>] [OPTIONS]",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn bench dozen.journal 7 --mass 312.4gr --straight 0.08mm \\\n      \
         --spine 0=0.500,90=0.512,180=0.501,270=0.510\n  \
-        quarterturn bench dozen.journal --best 6 --draw 60lb --least-per-pound 6\n\n\
-        Sides are degrees clockwise from the ink mark, seen from the nock. Of a measure that is entered twice \
+        quarterturn bench dozen.journal --best 6 --draw 60lb --least-per-pound 6",
+    after_help = "Sides are degrees clockwise from the ink mark, seen from the nock. Of a measure that is entered twice \
         the last one counts.\n\
         Straightness and wobble are the whole swing of a gauge in one turn. Spine is measured on supports 28 in \
         apart with 1.94 lb (880 g) in the middle; the side you name faces up."

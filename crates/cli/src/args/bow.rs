@@ -13,7 +13,7 @@ use super::word_value::word;
 #[command(
     override_usage = "quarterturn bow <JOURNAL> --note <TEXT> [--part <PART>] [--move-mm <X,Y>]\n       \
         quarterturn bow <JOURNAL> --leave <TEXT>",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn bow dozen.journal --note \"rest in\" --part rest --move-mm -0.8,0\n  \
         quarterturn bow dozen.journal --leave \"good enough for this season\"",
     group(ArgGroup::new("change").required(true).args(["note", "leave"]))

@@ -6,10 +6,12 @@ use clap::Args;
 
 /// What can be typed after `check`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn check dozen.journal\n  \
-        quarterturn check dozen.journal --json\n\n\
-        A journal that is not whole ends this with the exit code 3, after everything that was found.")]
+        quarterturn check dozen.journal --json",
+    after_help = "A journal that is not whole ends this with the exit code 3, after everything that was found."
+)]
 pub struct CheckArgs {
     /// The journal; it is only read
     pub journal: PathBuf,

@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `demo`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn demo\n  \
         quarterturn demo my-first-dozen")]
 pub struct DemoArgs {

@@ -4,12 +4,14 @@ use std::path::PathBuf;
 
 use clap::{ArgGroup, Args};
 
-const AFTER_HELP: &str = "Examples:
+const EXAMPLES: &str = "Examples:
   quarterturn end dozen.journal
-  quarterturn end dozen.journal \"R r3 d12, 7 i3 r31 u8 tl2.5 tu1, 9 l4 u15 p, 4 x\"
-  quarterturn end dozen.journal --json end.json
+  quarterturn end dozen.journal \"R r3 d12, 7 i3 r31 u8 tl2.5, 9 l4 p\"
+  quarterturn end dozen.journal --file evening.txt
+  quarterturn end dozen.journal --json end.json";
 
-The line: one arrow a group, its name first; commas or line ends between groups.
+const THE_LINE: &str =
+    "The line: one arrow a group, its name first; commas or line ends between groups.
   r31 u8   31 right and 8 up (l left, d down), in the journal's unit or with one;
            words may run together: r31u8tl2
   2h8      8 toward 2 o'clock
@@ -29,7 +31,8 @@ The line: one arrow a group, its name first; commas or line ends between groups.
     override_usage = "quarterturn end <JOURNAL> [LINE] [OPTIONS]\n       \
         quarterturn end <JOURNAL> --file <FILE> [OPTIONS]\n       \
         quarterturn end <JOURNAL> --json <FILE>",
-    after_help = AFTER_HELP,
+    before_help = EXAMPLES,
+    after_help = THE_LINE,
     group(ArgGroup::new("entry").args(["line", "typed", "file"]))
 )]
 pub struct EndArgs {

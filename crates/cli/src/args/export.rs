@@ -7,7 +7,7 @@ use clap::{ArgGroup, Args};
 /// What can be typed after `export`.
 #[derive(Args, Debug)]
 #[command(
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn export dozen.journal --csv -o dozen.csv\n  \
         quarterturn export dozen.journal --json",
     group(ArgGroup::new("form").required(true).args(["csv", "json"]))

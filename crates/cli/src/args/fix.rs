@@ -9,10 +9,10 @@ use clap::{ArgGroup, Args};
 #[command(
     override_usage = "quarterturn fix <JOURNAL> <END> <LINE>\n       \
         quarterturn fix <JOURNAL> <END> --exchange <SHAFT,SHAFT>",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn fix dozen.journal 6 \"7 r31 u8\"\n  \
-        quarterturn fix dozen.journal 6 --exchange 4,11\n\n\
-        What is said of an arrow anew takes the place of what was said of the same: its hit, its tail,\n\
+        quarterturn fix dozen.journal 6 --exchange 4,11",
+    after_help = "What is said of an arrow anew takes the place of what was said of the same: its hit, its tail,\n\
         its mark, its call, its flags; what is not said stays. The end as it was entered stays in the\n\
         journal, and `undo` takes the correction back.",
     group(ArgGroup::new("correction").required(true).args(["line", "exchange"]))

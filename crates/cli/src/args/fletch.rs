@@ -6,11 +6,13 @@ use clap::Args;
 
 /// What can be typed after `fletch`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn fletch dozen.journal\n  \
-        quarterturn fletch dozen.journal --cock 9 --vanes 4\n\n\
-        12, cock vane up, suits most drop-away and full-capture rests; away from the bow, 9 for a right-handed \
-        bow and 3 for a left-handed one, suits a rest at its side (common practice).")]
+        quarterturn fletch dozen.journal --cock 9 --vanes 4",
+    after_help = "12, cock vane up, suits most drop-away and full-capture rests; away from the bow, 9 for a right-handed \
+        bow and 3 for a left-handed one, suits a rest at its side (common practice)."
+)]
 pub struct FletchArgs {
     /// The journal; it is only read
     pub journal: PathBuf,

@@ -4,11 +4,12 @@ use std::path::PathBuf;
 
 use clap::Args;
 
-const AFTER_HELP: &str = "Examples:
-  quarterturn heads dozen.journal --distance 20yd --head \"head A\" \"7 r3 u2, 9 l1 d4\"
-  quarterturn heads dozen.journal --together 50mm
+const EXAMPLES: &str = "Examples:
+  quarterturn heads dozen.journal \"12 r3 u2\" --distance 20yd --head A
+  quarterturn heads dozen.journal --together 50mm";
 
-Only arrows that are recorded as fletched are entered: shaft JOURNAL NAME --fletched. The
+const AFTER_HELP: &str =
+    "Only arrows that are recorded as fletched are entered: shaft JOURNAL NAME --fletched. The
 line is that of `end`, one arrow a group, each measured from its own spot. Without --head
 the arrows carry field points. Never a broadhead on a bare shaft.";
 
@@ -17,6 +18,7 @@ the arrows carry field points. Never a broadhead on a bare shaft.";
 #[command(
     override_usage = "quarterturn heads <JOURNAL> <LINE> [--distance <LENGTH>] [--head <NAME>] [--cold] [--json]\n       \
         quarterturn heads <JOURNAL> [--together <LENGTH>] [--json]",
+    before_help = EXAMPLES,
     after_help = AFTER_HELP
 )]
 pub struct HeadsArgs {

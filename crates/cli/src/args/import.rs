@@ -6,12 +6,14 @@ use clap::Args;
 
 /// What can be typed after `import`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn import dozen.journal ends.csv --dry-run\n  \
-        quarterturn import copy.journal dozen.json\n\n\
-        A table has named columns, parted by commas, semicolons or tabs: shaft, x_mm (or x_cm, x_in),\n\
+        quarterturn import copy.journal dozen.json",
+    after_help = "A table has named columns, parted by commas, semicolons or tabs: shaft, x_mm (or x_cm, x_in),\n\
         y_mm and the others of docs/import-export.md. What stands in the journal already is passed\n\
-        over, so that the same file adds nothing a second time.")]
+        over, so that the same file adds nothing a second time."
+)]
 pub struct ImportArgs {
     /// The journal; an export of a whole journal may begin a new one
     pub journal: PathBuf,

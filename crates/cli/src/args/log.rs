@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `log`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn log dozen.journal\n  \
         quarterturn log dozen.journal --json")]
 pub struct LogArgs {

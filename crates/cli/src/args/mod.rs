@@ -3,14 +3,19 @@
 mod bench;
 mod bow;
 mod check;
+mod completions;
+mod config;
+mod definition;
 mod demo;
 mod end;
+mod explain;
 mod export;
 mod fix;
 mod fletch;
 mod heads;
 mod import;
 mod log;
+mod manual;
 mod new;
 mod next;
 mod note;
@@ -33,14 +38,19 @@ use clap::{Parser, Subcommand};
 pub use bench::{BenchArgs, MeasuredArgs, SetArgs};
 pub use bow::BowArgs;
 pub use check::CheckArgs;
+pub use completions::CompletionsArgs;
+pub use config::ConfigArgs;
+pub use definition::definition;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
+pub use explain::ExplainArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
 pub use fletch::FletchArgs;
 pub use heads::HeadsArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
+pub use manual::ManualArgs;
 pub use new::NewArgs;
 pub use next::NextArgs;
 pub use note::NoteArgs;
@@ -67,23 +77,23 @@ pub use undo::UndoArgs;
         how they lean, and be told what to shoot next: which shaft, with its mark where, and why. \
         Everything is kept in one journal, a text file that is only ever added to.\n\n\
         Sides are as you see them facing the target. A mark at 12 o'clock is straight up on the string.",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn demo\n  \
         quarterturn new dozen.journal --shafts 1-12 --reference R \\\n      --distance 18.3m --tolerance 25mm\n  \
-        quarterturn next dozen.journal\n\n\
+        quarterturn next dozen.journal\n  \
+        quarterturn",
+    after_help = "Without a command it says where the journal of this folder stands, and what to do next.\n\n\
         Exit codes:\n  \
         0    done, also where the answer is that nothing can be said yet\n  \
         2    the command was not understood\n  \
         3    what was entered, or the journal, is not right\n  \
         4    another program is writing to the journal\n  \
-        5    a file could not be read or written",
-    subcommand_required = true,
-    arg_required_else_help = true
+        5    a file could not be read or written"
 )]
 pub struct Args {
     /// What to do.
     #[command(subcommand)]
-    pub command: Command,
+    pub command: Option<Command>,
 }
 
 /// What to do.
@@ -139,4 +149,12 @@ pub enum Command {
     Practice(PracticeArgs),
     /// What a dozen will take you: shots, evenings, and what stays open
     Rehearse(RehearseArgs),
+    /// What a word or a number on a screen means, and what it rests on
+    Explain(ExplainArgs),
+    /// What is set for you, and where
+    Config(ConfigArgs),
+    /// Print what a shell needs to complete commands
+    Completions(CompletionsArgs),
+    /// Write the pages that `man` shows
+    Manual(ManualArgs),
 }

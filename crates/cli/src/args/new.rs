@@ -14,7 +14,7 @@ use super::word_value::word;
 #[command(
     override_usage = "quarterturn new <JOURNAL> --shafts <LIST> --reference <LIST>\n                       \
         --distance <LENGTH> --tolerance <LENGTH> [OPTIONS]",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn new dozen.journal --shafts 1-12 --reference R \\\n      --distance 18.3m --tolerance 25mm\n  \
         quarterturn new old.journal --shafts 1,2,5-8,A --reference R,S \\\n      \
         --distance 20yd --tolerance 1in --units in --index 1=30,7=180"

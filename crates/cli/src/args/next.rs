@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `next`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn next dozen.journal\n  \
         quarterturn next dozen.journal --json")]
 pub struct NextArgs {

@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `note`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn note dozen.journal \"new string served\"\n  \
         quarterturn note dozen.journal \"light goes at half past four\" --json")]
 pub struct NoteArgs {

@@ -12,11 +12,11 @@ use super::word_value::word;
 #[command(
     subcommand_required = true,
     arg_required_else_help = true,
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn paper face\n  \
         quarterturn paper card dozen.journal --paper letter\n  \
-        quarterturn paper dials dozen.journal --diameter 6.5mm -o dials.svg\n\n\
-        Every sheet has two bars of 100 mm and one of 2 in. Print at actual size (100 %) and lay a rule on \
+        quarterturn paper dials dozen.journal --diameter 6.5mm -o dials.svg",
+    after_help = "Every sheet has two bars of 100 mm and one of 2 in. Print at actual size (100 %) and lay a rule on \
         them; if your printer shrinks, print again with what you measured: --measured 97.2mm,97.5mm"
 )]
 pub struct PaperArgs {

@@ -6,7 +6,7 @@ use clap::{Args, ValueEnum};
 
 /// What can be typed after `plot`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn plot dozen.journal\n  \
         quarterturn plot dozen.journal -o target.svg --force\n  \
         quarterturn plot dozen.journal --shaft 7")]

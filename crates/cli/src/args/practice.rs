@@ -6,10 +6,12 @@ use clap::Args;
 
 /// What can be typed after `practice`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn practice trial.journal\n  \
-        quarterturn practice trial.journal --seed 7 --no-input\n\n\
-        The archer, his bow and his shafts are invented, and he shoots what you are told to shoot. At the end you see the truth that he could not see.")]
+        quarterturn practice trial.journal --seed 7 --no-input",
+    after_help = "The archer, his bow and his shafts are invented, and he shoots what you are told to shoot. At the end you see the truth that he could not see."
+)]
 pub struct PracticeArgs {
     /// The journal to begin; it must not exist yet
     pub journal: PathBuf,

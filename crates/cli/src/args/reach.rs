@@ -7,10 +7,12 @@ use quarterturn_statistics::Level;
 
 /// What can be typed after `reach`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn reach dozen.journal\n  \
-        quarterturn reach dozen.journal --plate 6in --chance 0.95\n\n\
-        It rests on the groups that were entered with heads, and is an upper bound for practice.")]
+        quarterturn reach dozen.journal --plate 6in --chance 0.95",
+    after_help = "It rests on the groups that were entered with heads, and is an upper bound for practice."
+)]
 pub struct ReachArgs {
     /// The journal; it is only read
     pub journal: PathBuf,

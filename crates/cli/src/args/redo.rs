@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `redo`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn redo dozen.journal\n  \
         quarterturn redo dozen.journal --json")]
 pub struct RedoArgs {

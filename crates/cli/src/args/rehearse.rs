@@ -9,11 +9,11 @@ use super::word_value::word;
 #[derive(Args, Debug)]
 #[command(
     override_usage = "quarterturn rehearse --group <LENGTH> --distance <LENGTH> --tolerance <LENGTH> [OPTIONS]",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn rehearse --group 80mm --distance 18.3m --tolerance 25mm\n  \
         quarterturn rehearse --group 3in --distance 20yd --tolerance 1in --units in \\\n      \
-        --shafts 6 --arrows-per-end 6 --no-leans\n\n\
-        To measure your group: shoot twenty fletched arrows over several ends, one arrow to a spot. Draw the smallest circle round the middle that leaves out two of them."
+        --shafts 6 --arrows-per-end 6 --no-leans",
+    after_help = "To measure your group: shoot twenty fletched arrows over several ends, one arrow to a spot. Draw the smallest circle round the middle that leaves out two of them."
 )]
 pub struct RehearseArgs {
     /// Your own group with fletched arrows at this distance: how wide the circle is that holds nine out of ten of them

@@ -6,10 +6,12 @@ use clap::Args;
 
 /// What can be typed after `repair`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(
+    before_help = "Examples:\n  \
         quarterturn repair dozen.journal --dry-run\n  \
-        quarterturn repair dozen.journal\n\n\
-        Every record that can be read is kept with its number; in the place of one that cannot stands an entry that says so. The journal as it was is kept beside it.")]
+        quarterturn repair dozen.journal",
+    after_help = "Every record that can be read is kept with its number; in the place of one that cannot stands an entry that says so. The journal as it was is kept beside it."
+)]
 pub struct RepairArgs {
     /// The journal
     pub journal: PathBuf,

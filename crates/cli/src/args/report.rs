@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `report`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn report dozen.journal\n  \
         quarterturn report dozen.journal -o dozen.html --force")]
 pub struct ReportArgs {

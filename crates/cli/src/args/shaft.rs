@@ -10,7 +10,7 @@ use quarterturn_tuning::ShaftChange;
 #[command(
     override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE>\n       \
         quarterturn shaft <JOURNAL> <NAME> --add [--index <ANGLE>|--reference]",
-    after_help = "Examples:\n  \
+    before_help = "Examples:\n  \
         quarterturn shaft dozen.journal 4 --broken\n  \
         quarterturn shaft dozen.journal 13 --add --index 90"
 )]

@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `show`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn show dozen.journal\n  \
         quarterturn show dozen.journal --json")]
 pub struct ShowArgs {

@@ -6,7 +6,7 @@ use clap::Args;
 
 /// What can be typed after `undo`.
 #[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
+#[command(before_help = "Examples:\n  \
         quarterturn undo dozen.journal\n  \
         quarterturn undo dozen.journal --json")]
 pub struct UndoArgs {

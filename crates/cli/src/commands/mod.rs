@@ -3,14 +3,18 @@
 mod bench;
 mod bow;
 mod check;
+mod completions;
+mod config;
 mod demo;
 mod end;
+mod explain;
 mod export;
 mod fix;
 mod fletch;
 mod heads;
 mod import;
 mod log;
+mod manual;
 mod new;
 mod next;
 mod note;
@@ -24,14 +28,16 @@ mod repair;
 mod report;
 mod shaft;
 mod show;
+mod standing;
 mod undo;
 
 use crate::answer::Answer;
 use crate::args::Command;
 use crate::failure::Failure;
 
-/// Runs a command.
-pub fn run(command: Command) -> Result<Answer, Failure> {
+/// Runs a command; without one, says where the archer stands.
+pub fn run(command: Option<Command>) -> Result<Answer, Failure> {
+    let Some(command) = command else { return standing::run() };
     match command {
         Command::New(args) => new::run(&args),
         Command::End(args) => end::run(&args),
@@ -58,5 +64,9 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Demo(args) => demo::run(&args),
         Command::Practice(args) => practice::run(&args),
         Command::Rehearse(args) => rehearse::run(&args),
+        Command::Explain(args) => explain::run(&args),
+        Command::Config(args) => config::run(&args),
+        Command::Completions(args) => Ok(completions::run(&args)),
+        Command::Manual(args) => manual::run(&args),
     }
 }

@@ -5,7 +5,9 @@ mod archer_answer;
 mod bench;
 mod bow_answer;
 mod checked;
+mod config;
 mod doubt_answer;
+mod explained;
 mod finding_answer;
 mod fletch;
 mod heads;
@@ -23,6 +25,7 @@ mod response_answer;
 mod shaft_answer;
 mod show;
 mod standing_out_answer;
+mod written;
 
 use quarterturn_entry::visible_json;
 use serde::Serialize;
@@ -32,6 +35,8 @@ use crate::failure::{Failure, Kind};
 
 pub use bench::bench;
 pub use checked::{damaged, whole};
+pub use config::config;
+pub use explained::{explained, words};
 pub use fletch::fletch;
 pub use heads::heads;
 pub use imported::imported;
@@ -42,6 +47,7 @@ pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
 pub use repaired::repaired;
 pub use show::show;
+pub use written::written;
 
 /// An answer made of what was entered, as one line of JSON.
 fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {

@@ -3,6 +3,8 @@
 mod begun;
 mod bench;
 mod checked;
+mod config;
+mod explained;
 mod fletch;
 mod heads;
 mod imported;
@@ -16,10 +18,13 @@ mod rehearsed;
 mod show;
 mod since_the_bow;
 mod sketch;
+mod standing;
 
 pub use begun::begun;
 pub use bench::{bench, out_of_use, recorded_bench};
 pub use checked::{damaged, repaired, whole};
+pub use config::config;
+pub use explained::{explained, words};
 pub use fletch::fletch;
 pub use heads::heads;
 pub use imported::{Imported, imported};
@@ -36,3 +41,4 @@ pub use rehearsed::rehearsed;
 pub use show::{archer, bow, columns, heading, miss_and_error, show, why};
 use since_the_bow::since_the_bow;
 pub use sketch::{Sketched, sketch};
+pub use standing::{journals, standing};

@@ -1,0 +1,32 @@
+//! Which options can be set: those that a person would say the same way each time.
+
+/// The commands and their options.
+pub const COMMANDS: [(&str, &[&str]); 6] = [
+    (
+        "new",
+        &[
+            "reference",
+            "distance",
+            "tolerance",
+            "units",
+            "arrows-per-end",
+            "shots-per-evening",
+            "turns-per-nock",
+            "positions",
+            "bow",
+            "release",
+            "hand",
+        ],
+    ),
+    ("paper", &["paper", "measured", "diameter", "units"]),
+    ("fletch", &["cock", "vanes"]),
+    ("heads", &["together"]),
+    ("reach", &["plate", "chance"]),
+    ("rehearse", &["group", "distance", "tolerance", "units", "arrows-per-end"]),
+];
+
+/// The command and the option of these names.
+pub fn find(command: &str, option: &str) -> Option<(&'static str, &'static str)> {
+    let (command, options) = COMMANDS.iter().find(|(name, _)| *name == command)?;
+    options.iter().find(|name| **name == option).map(|option| (*command, *option))
+}
