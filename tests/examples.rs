@@ -1,5 +1,6 @@
 //! Every command opens its help with examples, and each of them does what it says.
 
+use crate::commands_page::{below, help};
 use crate::support::{Folder, shell};
 
 /// These ask a person; what they ask and understand is tried by their own tests.
@@ -22,7 +23,7 @@ quarterturn export dozen.journal --json > dozen.json
 #[test]
 fn every_command_opens_its_help_with_examples_that_work() {
     let mut faults = Vec::new();
-    for command in commands("") {
+    for command in below("") {
         let folder = Folder::new();
         prepare(&folder, &command);
         let asked = |example: &&String| !ASK.contains(&example.as_str());
@@ -38,7 +39,7 @@ fn every_command_opens_its_help_with_examples_that_work() {
 
 #[test]
 fn the_sheets_open_their_help_likewise() {
-    for sheet in commands("paper") {
+    for sheet in below("paper") {
         let help = help(&format!("paper {sheet}"));
         assert!(help.contains(&format!("Usage: quarterturn paper {sheet}")), "{help}");
     }
@@ -60,15 +61,6 @@ fn prepare(folder: &Folder, command: &str) {
     };
     let (done, said) = shell::run(folder.path(), &before);
     assert!(done, "{said}");
-}
-
-/// The commands of the program, or the ones below `command`, as the help lists them.
-fn commands(command: &str) -> Vec<String> {
-    let help = help(command);
-    let list = help.split("Commands:\n").nth(1).expect("a list of commands");
-    let list = list.split("\n\n").next().unwrap_or_default();
-    let names = list.lines().filter_map(|line| line.strip_prefix("  ")?.split(' ').next());
-    names.filter(|name| !name.is_empty() && *name != "help").map(str::to_owned).collect()
 }
 
 /// The examples of a command: at least two, and before all its options.
@@ -93,8 +85,4 @@ fn examples(command: &str) -> Vec<String> {
         assert!(whole, "`{example}` is broken over lines: make it shorter");
     }
     examples
-}
-
-fn help(command: &str) -> String {
-    Folder::new().run(&format!("{command} --help")).any_stdout().check()
 }

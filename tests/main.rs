@@ -7,6 +7,7 @@ mod bad_inputs;
 mod bench;
 mod bow;
 mod check;
+mod commands_page;
 mod config;
 mod crates;
 mod demo;

@@ -66,6 +66,8 @@ fn answers() -> Vec<Value> {
     answers.extend(rest.map(ask));
     answers.extend(answers_about_finished_arrows());
     answers.extend(answers_about_the_file());
+    answers.extend(["explain keep --json", "explain --json", "manual man1 --json"].map(ask));
+    answers.push(folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json());
     answers.extend([bench::recorded(), bench::set(), fletch::answer()]);
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";

@@ -22,9 +22,8 @@ fn every_command_shows_what_the_documents_show() {
     let mut paths: Vec<_> = sources("docs").into_iter().map(|source| source.path).collect();
     paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
-    for path in paths {
-        play(&Folder::new(), &path);
-    }
+    let faults: String = paths.iter().map(|path| play(&Folder::new(), path)).collect();
+    assert!(faults.is_empty(), "{faults}");
 }
 
 #[test]
@@ -36,9 +35,8 @@ fn every_command_shows_what_the_tutorial_shows() {
     for table in tables {
         folder.write(table.name(), &table.text);
     }
-    for chapter in chapters {
-        play(&folder, &chapter.path);
-    }
+    let faults: String = chapters.iter().map(|chapter| play(&folder, &chapter.path)).collect();
+    assert!(faults.is_empty(), "{faults}");
 }
 
 /// The commands for people who build the program are run by `.ci/run`, which reads them out of the README.
@@ -53,8 +51,8 @@ fn the_cargo_commands_are_those_of_the_ci() {
     }
 }
 
-/// Runs the commands of one document in `folder`, and holds what comes against what is shown.
-fn play(folder: &Folder, path: &str) {
+/// Runs the commands of one document in `folder`, and says where what comes is not what is shown.
+fn play(folder: &Folder, path: &str) -> String {
     let document = read(path);
     let mut rewritten = String::new();
     let mut faults = Vec::new();
@@ -67,7 +65,7 @@ fn play(folder: &Folder, path: &str) {
     if var_os("QUARTERTURN_REWRITE").is_some() && rewritten != document {
         fs::write(root().join(path), rewritten).expect("the document is written");
     }
-    assert!(faults.is_empty(), "{path}\n{}", faults.join("\n"));
+    faults.iter().map(|fault| format!("{path}\n{fault}\n")).collect()
 }
 
 /// Runs the commands of one block; what does not fit is a fault. Returns the block as it should be.
