@@ -39,6 +39,25 @@ fn every_command_shows_what_the_tutorial_shows() {
     assert!(faults.is_empty(), "{faults}");
 }
 
+#[test]
+fn every_page_stands_in_the_table_of_the_book_and_every_stage_in_the_justfile() {
+    let table = read("docs/SUMMARY.md");
+    for page in
+        sources("docs").iter().filter(|page| page.ends_in("md") && page.name() != "SUMMARY.md")
+    {
+        let path = page.path.trim_start_matches("docs/");
+        assert!(table.contains(&format!("({path})")), "{path} is not in docs/SUMMARY.md");
+    }
+    let (ci, just) = (read(".ci/run"), read("justfile"));
+    let stages = ci.lines().find_map(|line| line.trim().strip_prefix("set -- ")).expect("stages");
+    for stage in stages.split(' ') {
+        assert!(
+            just.contains(&format!("\n{stage}:\n    .ci/run {stage}\n")),
+            "{stage} in the justfile"
+        );
+    }
+}
+
 /// The commands for people who build the program are run by `.ci/run`, which reads them out of the README.
 #[test]
 fn the_cargo_commands_are_those_of_the_ci() {

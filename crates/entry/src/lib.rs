@@ -7,6 +7,21 @@
 //! - A [`Located`] fault stands where it was found in the text, and is [`Advising`]: it says a way on.
 //!
 //! The crate is pure: text in, entries or faults out. It reads no file and prints nothing.
+//!
+//! # Example
+//! ```
+//! use quarterturn_entry::{Advising, quantity::Unit, shorthand};
+//!
+//! let end = shorthand::parse("R r4 d6, 7 i3 r31 u8 tl2.5", Unit::MILLIMETRE).map_err(|located| located.fault)?.entry;
+//! let seven = &end.shots[1];
+//! assert_eq!((seven.shaft.as_str(), seven.index_deg), ("7", Some(90.0)));
+//! assert_eq!((seven.x_mm, seven.y_mm, seven.lean_x_deg), (Some(31.0), Some(8.0), Some(-2.5)));
+//!
+//! // What cannot be read is said with its place and a way on.
+//! let located = shorthand::parse("7 r31 z8", Unit::MILLIMETRE).unwrap_err();
+//! assert_eq!((located.span.start, located.fault.way_on().is_some()), (6, true));
+//! # Ok::<(), shorthand::ShorthandFault>(())
+//! ```
 
 mod content_id;
 mod exported;

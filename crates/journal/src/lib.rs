@@ -13,6 +13,46 @@
 //!
 //! The format and the promise are in `docs/journal-format.md`. This crate has no clock and no chance of its own:
 //! the [`Stamp`] of each record comes from the caller.
+//!
+//! # Example
+//! ```
+//! use quarterturn_journal::{
+//!     EndEntry, Entry, Journal, NewEntry, NewShaft, RecordId, ShotEntry, Stamp, Timestamp,
+//! };
+//!
+//! # fn main() -> Result<(), Box<dyn std::error::Error>> {
+//! # let folder = tempfile::tempdir()?;
+//! # let path = folder.path().join("dozen.journal");
+//! let time: Timestamp = "2027-03-02T18:00:00+00:00".parse()?;
+//! let stamp = |bits| Stamp { id: RecordId::from_bits(bits), time: time.clone() };
+//! let shaft = |name: &str| NewShaft { name: name.into(), index_deg: 0.0 };
+//! let beginning = NewEntry {
+//!     shafts: vec![shaft("1"), shaft("2")],
+//!     references: vec!["R".into()],
+//!     distance_m: 18.3,
+//!     tolerance_mm: 25.0,
+//!     units: "mm".into(),
+//!     arrows_per_end: 3,
+//!     positions: 12,
+//!     ..NewEntry::default()
+//! };
+//! let mut journal = Journal::create(&path, beginning, &stamp(1))?;
+//!
+//! let shot = |shaft: &str, x_mm, y_mm| ShotEntry {
+//!     shaft: shaft.into(),
+//!     x_mm: Some(x_mm),
+//!     y_mm: Some(y_mm),
+//!     ..ShotEntry::default()
+//! };
+//! let end = EndEntry { shots: vec![shot("R", 3.0, -12.0), shot("1", 31.0, 8.0)], ..EndEntry::default() };
+//! // What is confirmed has reached the disk.
+//! journal.append(Entry::End(end), &stamp(2))?;
+//!
+//! let read = Journal::open(&path)?;
+//! assert_eq!((read.state().records(), read.state().ends().count()), (2, 1));
+//! # Ok(())
+//! # }
+//! ```
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
