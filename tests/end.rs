@@ -87,3 +87,13 @@ fn another_distance_is_kept_and_not_pooled() {
     }
     assert_eq!(after["shafts"][0]["shots_left_out"], Value::from(1));
 }
+
+/// Nobody types quotes with cold hands.
+#[test]
+fn a_line_needs_no_quotes() {
+    let folder = Folder::begun("1-3");
+    let end = folder.run(&format!("end {JOURNAL} R r4 d6, 3 i3 r31 u8 tl2.5 --evening tuesday"));
+    end.stdout_has("3      mark at 3 o'clock  31 mm right, 8 mm high  tail 2.5 deg left").check();
+    let fix = folder.run(&format!("fix {JOURNAL} 1 3 r21 u7"));
+    fix.stdout_has("3      mark at 3 o'clock  21 mm right, 7 mm high").check();
+}

@@ -66,7 +66,7 @@ fn nothing_to_take_back() {
 fn a_command_that_does_not_exist() {
     let message = "error: unrecognized subcommand 'nxt'\n\n  \
                    tip: some similar subcommands exist: 'note', 'next'\n\n\
-                   Usage: quarterturn <COMMAND>\n\n\
+                   Usage: quarterturn [COMMAND]\n\n\
                    For more information, try '--help'.\n";
     refused(&format!("nxt {JOURNAL}"), 2, message);
 }
@@ -115,4 +115,32 @@ fn an_end_of_nothing() {
     );
     refused(&format!("end {JOURNAL}"), 2, &message);
     refused(&format!("end {JOURNAL} --no-input"), 2, &message);
+}
+
+#[test]
+fn a_journal_that_is_not_there_or_not_named() {
+    let missing = |name: &str, meant: &str| {
+        let ways = [
+            format!("did you mean \"{meant}\"?"),
+            "begin one with `new`, or check the name".to_owned(),
+        ];
+        let ways: Vec<_> = ways.iter().map(String::as_str).collect();
+        refused(&format!("next {name}"), 5, &plain(&format!("there is no journal {name}"), &ways));
+    };
+    missing("evening", JOURNAL);
+    missing("evning.journal", JOURNAL);
+    let message = "error: the following required arguments were not provided:\n  <JOURNAL>\n\n\
+                   Usage: quarterturn next <JOURNAL>\n\n\
+                   For more information, try '--help'.\n\
+                   note: the journal of this folder is evening.journal\n";
+    refused("next", 2, message);
+}
+
+#[test]
+fn a_name_that_is_not_found_by_itself_is_said() {
+    let folder = Folder::new();
+    let new = folder.run("new dozen --shafts 1 --reference R --distance 18m --tolerance 25mm");
+    new.any_stdout()
+        .stderr("note: a name that ends in .journal is found by `quarterturn` alone\n")
+        .check();
 }

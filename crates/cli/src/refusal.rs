@@ -1,8 +1,9 @@
 //! What a journal refuses, as a person is told.
 
 use std::ops::Range;
+use std::path::Path;
 
-use quarterturn_journal::{Fault, JournalError, What};
+use quarterturn_journal::{Fault, JournalError, What, journals_in};
 use quarterturn_tuning::ShaftName;
 
 use crate::failure::{Failure, Kind, Marked};
@@ -29,9 +30,24 @@ impl From<JournalError> for Failure {
                 let said: Vec<String> = faults.iter().map(|fault| fault.what.to_string()).collect();
                 Self::new(kind, said.join("; ")).hinting(hints(faults))
             }
+            JournalError::Missing { path } => {
+                Self::new(kind, error.to_string()).hinting(meant_by(path)).hinting(error.way_on())
+            }
             _ => Self::new(kind, error.to_string()).hinting(error.way_on()),
         }
     }
+}
+
+/// The journal beside it that has nearly the same name, or the name without its ending.
+fn meant_by(path: &Path) -> Option<String> {
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
+    let found = journals_in(folder.unwrap_or(Path::new("."))).ok()?;
+    let names: Vec<_> = found.iter().filter_map(|found| found.file_name()?.to_str()).collect();
+    let typed = path.file_name()?.to_str()?;
+    let without_ending =
+        names.iter().copied().find(|name| name.strip_suffix(".journal") == Some(typed));
+    let meant = without_ending.or_else(|| closest(typed, names))?;
+    Some(format!("did you mean \"{}\"?", path.with_file_name(meant).display()))
 }
 
 /// An end that was not recorded: each fault where it stands in `marked`.

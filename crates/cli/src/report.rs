@@ -2,7 +2,11 @@
 //! computation is, on a terminal, is written by `progress.rs`.)
 
 use std::io::{self, ErrorKind, IsTerminal, Write};
+use std::path::Path;
 use std::process::ExitCode;
+
+use clap::error::{ContextKind, ContextValue};
+use quarterturn_journal::journals_in;
 
 use crate::answer::Answer;
 use crate::caret::{Paint, drawn};
@@ -30,9 +34,25 @@ pub fn unparsed(error: &clap::Error, set: impl Iterator<Item = String>) -> ExitC
     // Nobody is left to tell where even this cannot be printed.
     let _ = error.print();
     if error.use_stderr() {
+        journal_missing(error).iter().for_each(|hint| aside(hint));
         set.for_each(|set| aside(&format!("note: {}", visible(&set))));
     }
     if error.use_stderr() { Kind::Usage.into() } else { ExitCode::SUCCESS }
+}
+
+/// The journal of this folder, where a command was given none.
+fn journal_missing(error: &clap::Error) -> Option<String> {
+    let missing = match error.get(ContextKind::InvalidArg)? {
+        ContextValue::Strings(missing) => missing,
+        _ => return None,
+    };
+    let found = journals_in(Path::new(".")).ok()?;
+    let [journal] = found.as_slice() else { return None };
+    let name = visible(&journal.file_name()?.to_string_lossy());
+    missing
+        .iter()
+        .any(|missing| missing == "<JOURNAL>")
+        .then(|| format!("note: the journal of this folder is {name}"))
 }
 
 /// Lets a fault of the program itself be told in plain words.

@@ -6,7 +6,7 @@ use clap::{ArgGroup, Args};
 
 const EXAMPLES: &str = "Examples:
   quarterturn end dozen.journal
-  quarterturn end dozen.journal \"R r3 d12, 7 i3 r31 u8 tl2.5, 9 l4 p\"
+  quarterturn end dozen.journal R r3 d12, 7 i3 r31 u8 tl2.5, 9 l4 p
   quarterturn end dozen.journal --file evening.txt
   quarterturn end dozen.journal --json end.json";
 
@@ -39,8 +39,8 @@ pub struct EndArgs {
     /// The journal
     pub journal: PathBuf,
 
-    /// The end as a line, for example "R 0, 7 r31 u8"; left out, you are asked arrow by arrow
-    pub line: Option<String>,
+    /// The end as a line, with or without quotes: R 0, 7 r31 u8; left out, you are asked arrow by arrow
+    pub line: Vec<String>,
 
     /// Read such lines from a file, or with - from standard input; blank lines part ends
     #[arg(long = "file", value_name = "FILE")]

@@ -10,7 +10,7 @@ use clap::{ArgGroup, Args};
     override_usage = "quarterturn fix <JOURNAL> <END> <LINE>\n       \
         quarterturn fix <JOURNAL> <END> --exchange <SHAFT,SHAFT>",
     before_help = "Examples:\n  \
-        quarterturn fix dozen.journal 6 \"7 r31 u8\"\n  \
+        quarterturn fix dozen.journal 6 7 r31 u8\n  \
         quarterturn fix dozen.journal 6 --exchange 4,11",
     after_help = "What is said of an arrow anew takes the place of what was said of the same: its hit, its tail,\n\
         its mark, its call, its flags; what is not said stays. The end as it was entered stays in the\n\
@@ -25,7 +25,7 @@ pub struct FixArgs {
     pub end: usize,
 
     /// The arrows as they should have been entered, for example "7 r31 u8, 9 p"
-    pub line: Option<String>,
+    pub line: Vec<String>,
 
     /// Two arrows that were written for each other
     #[arg(long, value_name = "SHAFT,SHAFT")]

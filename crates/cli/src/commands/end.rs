@@ -20,12 +20,13 @@ pub fn run(args: &EndArgs) -> Result<Answer, Failure> {
         return from_json(&mut Opened::to_add(&args.journal)?, &input::read(file)?);
     }
     let mut opened = Opened::at(&args.journal)?;
-    match (&args.line, &args.typed) {
+    let line = (!args.line.is_empty()).then(|| args.line.join(" "));
+    match (line, &args.typed) {
         (_, Some(file)) => {
             let about = About::of(args)?;
             from_file(&mut opened, &about, &input::read(file)?)
         }
-        (Some(line), None) => from_line(&mut opened, &About::of(args)?, line),
+        (Some(line), None) => from_line(&mut opened, &About::of(args)?, &line),
         (None, None) => {
             let about = About::of(args)?;
             let nobody = args.no_input || !io::stdin().is_terminal() || !io::stdout().is_terminal();

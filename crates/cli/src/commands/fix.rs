@@ -20,10 +20,10 @@ pub fn run(args: &FixArgs) -> Result<Answer, Failure> {
     let Some(LoggedEnd { seq, entry }) = args.end.checked_sub(1).and_then(|at| ends.get(at)) else {
         return Err(no_such_end(args.end, ends.len()));
     };
-    let (end, line) = match (&args.line, &args.exchange) {
-        (Some(line), _) => (corrected(&opened, entry, line)?, line.as_str()),
-        (None, Some(pair)) => (exchanged(entry, pair)?, pair.as_str()),
-        (None, None) => (entry.clone(), ""),
+    let words = args.line.join(" ");
+    let (end, line) = match &args.exchange {
+        None => (corrected(&opened, entry, &words)?, words.as_str()),
+        Some(pair) => (exchanged(entry, pair)?, pair.as_str()),
     };
     if end == *entry {
         let failure = Failure::new(Kind::Data, format!("end {} says this already", args.end));

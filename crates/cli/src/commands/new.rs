@@ -1,6 +1,7 @@
 //! `new`: settles what was typed and begins the journal.
 
 use std::ops::Range;
+use std::path::Path;
 
 use quarterturn_geometry::Index;
 use quarterturn_journal::{FaceUnit, Fault, Journal, JournalError, NewEntry, NewShaft, Step, Word};
@@ -30,7 +31,14 @@ pub fn run(args: &NewArgs) -> Result<Answer, Failure> {
     let opened = Opened { journal, path: args.journal.clone() };
     let text = if args.json { json::begun(&opened, &stamp)? } else { screens::begun(&opened) };
     let names = lists.shafts.iter().chain(&lists.references).map(|one| one.name.as_str());
-    Ok(Answer::new(text).noticing(alike(&names.collect::<Vec<_>>())))
+    let names = alike(&names.collect::<Vec<_>>());
+    Ok(Answer::new(text).noticing(names).noticing(unfound(&args.journal)))
+}
+
+/// What is to be said of a name that the program will not look for.
+fn unfound(journal: &Path) -> Option<String> {
+    let found = journal.extension().is_some_and(|ending| ending == "journal");
+    (!found).then(|| "a name that ends in .journal is found by `quarterturn` alone".to_owned())
 }
 
 /// The lists of names, with where each was typed.

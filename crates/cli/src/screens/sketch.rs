@@ -2,6 +2,8 @@
 
 use quarterturn_geometry::{Angle, Millimetres, Offset};
 
+use quarterturn_entry::quantity::Unit;
+
 use crate::wording::Ruler;
 
 /// Columns to either side of the spot, and rows above and below it: with its caption it fits beside a prompt on a
@@ -13,7 +15,10 @@ const ROWS: i32 = 5;
 const ROW_IN_COLUMNS: f64 = 2.0;
 
 /// What a column may stand for, mm; finer, the face would jump from arrow to arrow.
-const SCALES_MM: [f64; 7] = [5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0];
+const SCALES_MM: [f64; 8] = [5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
+
+/// The same where the face is read in inches.
+const SCALES_IN: [f64; 8] = [0.25, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 40.0];
 
 /// A tail that leans less is not drawn.
 const LEAST_LEAN: Angle = Angle::from_degrees(1.0);
@@ -46,7 +51,7 @@ pub fn sketch(arrows: &[Sketched<'_>], ruler: Ruler) -> Vec<String> {
     if arrows.is_empty() {
         return Vec::new();
     }
-    let column_mm = scale_mm(arrows);
+    let column_mm = scale_mm(arrows, ruler);
     let mut cells = vec![vec![' '; usize_of(2 * COLUMNS + 1)]; usize_of(2 * ROWS + 1)];
     for at in (-COLUMNS..=COLUMNS).step_by(5) {
         put(&mut cells, at, 0, '.');
@@ -67,8 +72,8 @@ pub fn sketch(arrows: &[Sketched<'_>], ruler: Ruler) -> Vec<String> {
     lines
 }
 
-/// The finest scale at which all arrows are on the face.
-fn scale_mm(arrows: &[Sketched<'_>]) -> f64 {
+/// The finest scale at which all arrows are on the face; the coarsest where there is none.
+fn scale_mm(arrows: &[Sketched<'_>], ruler: Ruler) -> f64 {
     let fits = |mm: f64| {
         arrows.iter().all(|arrow| {
             let (column, row) = cell(arrow.at, mm);
@@ -76,7 +81,13 @@ fn scale_mm(arrows: &[Sketched<'_>]) -> f64 {
             column.abs() < COLUMNS && row.abs() < ROWS
         })
     };
-    SCALES_MM.into_iter().find(|mm| fits(*mm)).unwrap_or(1000.0)
+    let scales = if ruler.unit() == Unit::INCH {
+        SCALES_IN.map(|inches| Millimetres::from_inches(inches).mm())
+    } else {
+        SCALES_MM
+    };
+    let [.., coarsest] = scales;
+    scales.into_iter().find(|mm| fits(*mm)).unwrap_or(coarsest)
 }
 
 /// The column to the right of the spot and the row above it.
@@ -161,6 +172,16 @@ mod tests {
             })
             .collect();
         sketch(&arrows, Ruler::new(Unit::MILLIMETRE))
+    }
+
+    #[test]
+    fn inches_have_scales_of_their_own() {
+        let last = |x_mm| {
+            let arrows = [Sketched { name: "R", at: Offset::new(x_mm, 0.0), tail: None }];
+            sketch(&arrows, Ruler::new(Unit::INCH)).pop().unwrap()
+        };
+        assert!(last(3.0).starts_with("One column is 0.25 in, one row 0.5 in;"), "{}", last(3.0));
+        assert!(last(300.0).starts_with("One column is 0.5 in, one row 1 in;"), "{}", last(300.0));
     }
 
     #[test]
