@@ -3,11 +3,14 @@
 mod bench;
 mod bow;
 mod check;
+mod checklist;
+mod cut;
 mod demo;
 mod end;
 mod export;
 mod fix;
 mod fletch;
+mod glue;
 mod heads;
 mod import;
 mod log;
@@ -26,6 +29,7 @@ mod report;
 mod shaft;
 mod show;
 mod undo;
+mod vanes;
 mod word_value;
 
 use clap::{Parser, Subcommand};
@@ -33,11 +37,14 @@ use clap::{Parser, Subcommand};
 pub use bench::{BenchArgs, MeasuredArgs, SetArgs};
 pub use bow::BowArgs;
 pub use check::CheckArgs;
+pub use checklist::ChecklistArgs;
+pub use cut::CutArgs;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
 pub use fletch::FletchArgs;
+pub use glue::GlueArgs;
 pub use heads::HeadsArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
@@ -55,6 +62,7 @@ pub use report::ReportArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
+pub use vanes::{VaneAngle, VanesArgs};
 
 /// The whole command line.
 #[derive(Debug, Parser)]
@@ -105,10 +113,16 @@ pub enum Command {
     Plot(PlotArgs),
     /// Tell the story of the dozen on one page, with every picture and number
     Report(ReportArgs),
-    /// Make sheets to print at true scale: face, card, log, dials, labels
+    /// Make sheets to print at true scale: face, card, log, dials, labels, fletch
     Paper(PaperArgs),
     /// Record what was measured in the workshop, or show the set
     Bench(Box<BenchArgs>),
+    /// How much comes off which end of every shaft
+    Cut(CutArgs),
+    /// Record what was glued, and from when it may be shot
+    Glue(GlueArgs),
+    /// Every stage from raw shaft to quiver, and what is still missing
+    Checklist(ChecklistArgs),
     /// Where the vanes go on every kept shaft
     Fletch(FletchArgs),
     /// Enter finished arrows, and see whether broadheads land with field points

@@ -3,11 +3,15 @@
 mod bench;
 mod bow;
 mod check;
+mod checklist;
+mod cut;
 mod demo;
 mod end;
 mod export;
 mod fix;
 mod fletch;
+mod fletch_sheet;
+mod glue;
 mod heads;
 mod import;
 mod log;
@@ -30,6 +34,8 @@ use crate::answer::Answer;
 use crate::args::Command;
 use crate::failure::Failure;
 
+pub use heads::length;
+
 /// Runs a command.
 pub fn run(command: Command) -> Result<Answer, Failure> {
     match command {
@@ -43,6 +49,9 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
         Command::Bench(args) => bench::run(&args),
+        Command::Cut(args) => cut::run(&args),
+        Command::Glue(args) => glue::run(&args),
+        Command::Checklist(args) => checklist::run(&args),
         Command::Fletch(args) => fletch::run(&args),
         Command::Heads(args) => heads::run(&args),
         Command::Reach(args) => reach::run(&args),
