@@ -28,7 +28,8 @@ fn bench(folder: &Folder, measures: &str) -> String {
 /// The answer to measures that are recorded.
 pub fn recorded() -> Value {
     let folder = Folder::begun("1-3");
-    let measures = "--mass 20g --spine 0=0.500,90=13mm --spine-standard 26in --stiff-side 90";
+    let measures =
+        "--mass 20g --spine 0=0.500,90=13mm,180=0.5,270=0.51 --spine-standard 26in --stiff-side 90";
     folder.run(&format!("bench {JOURNAL} 1 {measures} --json")).json()
 }
 
@@ -115,7 +116,7 @@ fn what_is_not_known_is_said() {
     let said = on_one_line(&folder.run(&ask).any_stdout().check());
     for part in [
         "Energy: not known at 82.0 m/s before a finished arrow was weighed.",
-        "Mass: grains per pound are not known before a finished arrow was weighed.",
+        "Mass: grains per pound are not known before an arrow was weighed, bare or finished.",
         "Ends: no end is recorded as out of square.",
     ] {
         assert!(said.contains(part), "{part} in\n{said}");
@@ -149,6 +150,99 @@ fn a_lost_shaft_is_measured_and_it_is_said() {
     run.stderr("note: 2 is recorded as lost: its measures are kept all the same\n").check();
     let log = folder.run(&format!("log {JOURNAL}"));
     log.stdout_has("bench, 2: mass 312.0 gr").check();
+}
+
+/// What cannot be right is kept, and it is said: another unit, a shaft that was retired, too few readings.
+#[test]
+fn what_looks_wrong_is_kept_and_said() {
+    let folder = measured();
+    let run = folder.run(&format!("bench {JOURNAL} 3 --mass 20.3gr")).any_stdout();
+    let slip = "note: the mass of 3, 20.3 gr, is to the others' 312.4 gr as grams and grains are to each other: if the unit \
+        was wrong, take it back with undo\n";
+    run.stderr(slip).check();
+    let run = folder.run(&format!("bench {JOURNAL} 3 --length 72.4mm")).any_stdout();
+    run.stderr_has("as centimetres and millimetres are to each other").check();
+    let run = folder.run(&format!("bench {JOURNAL} 4 --spine 0=0.5,90=0.5")).any_stdout();
+    let few = "note: 2 readings around 4 name no stiff side: 4 or more do, a quarter turn apart or less\n";
+    run.stderr(few).check();
+    let said = folder.run(&format!("bench {JOURNAL}")).any_stdout().check();
+    assert!(said.contains("20.3"), "{said}");
+}
+
+#[test]
+fn tape_makes_up_for_the_vanes() {
+    let folder = Folder::begun("1-3");
+    bench(&folder, "1 --bare-mass 405.5gr");
+    bench(&folder, "R --finished-mass 428gr");
+    let said = on_one_line(&folder.run(&format!("bench {JOURNAL}")).any_stdout().check());
+    let tape = "Tape: grains that make each bare arrow as heavy as the reference, wrapped where the vanes go: 1 22.5.";
+    assert!(said.contains(tape), "{said}");
+    let light = folder.run(&format!("bench {JOURNAL} --draw 60lb --least-per-pound 7"));
+    light
+        .stdout_has("Mass: the lightest, 1, bare, has 6.76 grains per pound at 60.0 lb. Below")
+        .check();
+    let set = folder.run(&format!("bench {JOURNAL} --json")).json();
+    assert_eq!(set["tape"], json!([{"shaft": "1", "tape_gr": 22.5}]));
+}
+
+/// Seven shafts whose crooked end, with the mark at its index, always stands at 7 o'clock; their heavy sides tell nothing.
+pub fn planted() -> Folder {
+    let folder = Folder::begun("1-7");
+    let indices = [30, 60, 120, 180, 240, 300, 330];
+    for x_mm in [2, -3, 1, 4, -2, 3, -1, 2] {
+        let bare = (1..).zip(indices).map(|(shaft, index_deg)| {
+            json!({"shaft": format!("{shaft}"), "index_deg": index_deg, "x_mm": -x_mm, "y_mm": x_mm})
+        });
+        let reference = json!({"shaft": "R", "x_mm": x_mm, "y_mm": -x_mm});
+        folder.enter(&json!({"shots": std::iter::once(reference).chain(bare).collect::<Vec<_>>()}));
+    }
+    for (shaft, index_deg) in (1..).zip(indices) {
+        let (crooked, heavy) = ((570 - index_deg) % 360, shaft * shaft * 77 % 360);
+        bench(&folder, &format!("{shaft} --crooked-side {crooked} --heavy-side {heavy}"));
+    }
+    for shaft in [1, 2, 3] {
+        bench(&folder, &format!("{shaft} --stiff-side 90"));
+    }
+    folder
+}
+
+#[test]
+fn the_bench_is_held_against_the_butt() {
+    let folder = planted();
+    let set = folder.run(&format!("bench {JOURNAL} --json")).json();
+    let kept = folder.next()["shafts"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter(|s| s["verdict"] == "keep")
+        .count();
+    assert_eq!(kept, 7);
+    let [stiff, heavy, crooked] = [0, 1, 2].map(|side| &set["bench_and_butt"][side]);
+    assert_eq!((&stiff["kept"], stiff.get("by_chance")), (&json!(3), None));
+    assert!(
+        stiff["text"].as_str().unwrap().starts_with("too few to tell: 3 of the 3 shafts"),
+        "{stiff}"
+    );
+    assert!(heavy["text"].as_str().unwrap().starts_with("no sign that it goes with"), "{heavy}");
+    assert!((crooked["stands_deg"].as_f64().unwrap() - 210.0).abs() < 1e-6, "{crooked}");
+    // Of 5040 orders one agrees as well, and two sides were looked at.
+    assert!((crooked["by_chance"].as_f64().unwrap() - 2.0 / 5040.0).abs() < 1e-12, "{crooked}");
+    let said = on_one_line(&folder.run(&format!("bench {JOURNAL}")).any_stdout().check());
+    let text = "Bench and butt: crooked end: it goes with the index found. On the string it stands about 7 o'clock \
+        (7 of the 7 shafts to keep that have it measured were turned; less than 1 % by chance).";
+    assert!(said.contains(text), "{said}");
+    assert!(said.contains("Nocks: 1 turn 1, 2, 3, 4, 5, 6 and 7. Renew one after 8"), "{said}");
+}
+
+#[test]
+fn marks_put_on_one_side_tell_nothing() {
+    let folder = planted();
+    for shaft in 1..=7 {
+        bench(&folder, &format!("{shaft} --crooked-side 0"));
+    }
+    let set = folder.run(&format!("bench {JOURNAL} --json")).json();
+    let text = set["bench_and_butt"][2]["text"].as_str().unwrap();
+    assert!(text.starts_with("nothing can be told"), "{text}");
 }
 
 /// What leaves by an export comes back by an import.

@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::{Folder, JOURNAL};
 
 /// Shaft 1 lands with the reference with its mark at 3 o'clock, 2 was never shot, 3 is lost.
-fn found() -> Folder {
+pub fn found() -> Folder {
     let folder = Folder::begun("1-3");
     for x_mm in [0, 4, -4, 2, -2, 3, -3, 1] {
         folder.enter(&json!({"shots": [
@@ -19,7 +19,7 @@ fn found() -> Folder {
 
 /// What it answers other programs.
 pub fn answer() -> Value {
-    found().run(&format!("fletch {JOURNAL} --json")).json()
+    found().run(&format!("fletch {JOURNAL} --json --vane-angle left --wrap 80mm")).json()
 }
 
 #[test]
@@ -35,13 +35,21 @@ fn the_cock_vane_is_told_from_the_mark() {
         "Still open: 2 (not shot yet).",
         "Retired: 3 (lost: it was not found).",
         "Caution: Glue and solvent",
-        "Then, for each: quarterturn shaft evening.journal NAME --fletched",
+        "What to look at on those: quarterturn checklist evening.journal",
+        "To print: quarterturn paper fletch evening.journal --diameter 6.5mm",
+        "Then: quarterturn glue evening.journal SHAFTS --part vanes --cure TIME and for each: quarterturn shaft evening.journal NAME --fletched",
     ] {
         assert!(said.contains(part), "{part} in\n{screen}");
     }
     for (asked, row) in [
         ("--cock 3", "1 3 o'clock on the mark 0, 120, 240"),
         ("--cock 9 --vanes 4", "1 3 o'clock half a turn 180, 270, 0, 90"),
+        ("--rest side-right", "1 3 o'clock half a turn 180, 300, 60"),
+        ("--rest side-left", "1 3 o'clock on the mark 0, 120, 240"),
+        ("--rest full-capture", "1 3 o'clock three hours counter-clockwise 270, 30, 150"),
+        ("--vane-angle right", "the front of each vane stands right of its back"),
+        ("--vane-angle straight", "Vanes straight along the shaft"),
+        ("--wrap 4in", "from the end of the shaft 102 mm forward"),
     ] {
         let said = folder.run(&format!("fletch {JOURNAL} {asked}")).any_stdout().check();
         let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -56,6 +64,7 @@ fn other_programs_are_told_the_same() {
     assert_eq!(answer["keep"][0]["vanes_from_mark_deg"], json!([270.0, 30.0, 150.0]));
     assert_eq!(answer["open"], json!([{"shaft": "2", "reason": "not shot yet"}]));
     assert_eq!(answer["retire"][0]["shaft"], "3");
+    assert_eq!((&answer["vane_angle"], &answer["wrap_mm"]), (&json!("left"), &json!(80.0)));
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use crate::support::{Folder, repository::read};
 
 /// The command that makes a picture, the file it writes, and the picture in the documents.
-const PICTURES: [(&str, &str, &str); 6] = [
+const PICTURES: [(&str, &str, &str); 7] = [
     ("demo dozen", "dozen/harrow-fen.svg", "demo.svg"),
     ("plot dozen/harrow-fen.journal --shaft 7", "dozen/harrow-fen-7.svg", "shaft.svg"),
     ("plot dozen/harrow-fen.journal --course", "dozen/harrow-fen-course.svg", "course.svg"),
@@ -12,6 +12,11 @@ const PICTURES: [(&str, &str, &str); 6] = [
         "paper dials dozen/harrow-fen.journal --diameter 6.5mm -o dials.svg",
         "dials.svg",
         "dials.svg",
+    ),
+    (
+        "paper fletch dozen/harrow-fen.journal --diameter 6.5mm -o fletching.svg",
+        "fletching.svg",
+        "fletching.svg",
     ),
     ("paper face -o face.svg", "face.svg", "face.svg"),
 ];

@@ -43,6 +43,29 @@ fn the_card_shows_the_end_that_next_asks_for() {
     assert!(asked.count() >= 3, "{card}");
 }
 
+/// Shaft 1 is kept with its mark at 3 o'clock: its cock vane stands a quarter round to the left of the mark.
+#[test]
+fn the_fletching_sheet_shows_the_kept_shafts() {
+    let folder = crate::fletch::found();
+    let sheet = format!("paper fletch {JOURNAL} --diameter 10mm --vane-angle left --wrap 80mm");
+    let said = folder.run(&format!("{sheet} -o f.svg"));
+    said.stdout(&format!("1 sheet in f.svg.\n{PRINT}")).check();
+    let drawn = folder.read("f.svg");
+    for part in [
+        "mark at 3 o&#39;clock",
+        "cock three hours counter-clockwise",
+        "Not here, still open: 2.",
+        "Not here, retired: 3.",
+        "Vane angle to the left",
+        "80 mm forward",
+        "not before",
+    ] {
+        assert!(drawn.contains(part), "{part} in\n{drawn}");
+    }
+    assert!(!drawn.contains(">2</text>"), "2 is open");
+    folder.run(&sheet).stdout(&format!("1 sheet in evening-fletch.pdf.\n{PRINT}")).check();
+}
+
 #[test]
 fn a_printer_that_shrinks_is_made_up_for() {
     let folder = Folder::begun("1-3");

@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
-use crate::{bench, bow, fletch, heads, hints};
+use crate::{bench, bow, checklist, cut, fletch, glue, heads, hints};
 
 const FOLDER: &str = "docs/schema";
 
@@ -68,7 +68,8 @@ fn answers() -> Vec<Value> {
     answers.extend(answers_about_the_file());
     answers.extend(["explain keep --json", "explain --json", "manual man1 --json"].map(ask));
     answers.push(folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json());
-    answers.extend([bench::recorded(), bench::set(), fletch::answer()]);
+    answers.extend([bench::recorded(), bench::set(), fletch::answer(), cut::answer()]);
+    answers.extend(glue::answers().into_iter().chain(checklist::answers()));
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";
     answers.push(folder.run(rehearse).json());

@@ -31,10 +31,15 @@ fn measures() {
     refused("1", "length", "⟦2m⟧", "2000 mm cannot be: more than 0 and at most 1500 mm", NUMBER);
     let other = "\"mm\" is a unit of length, not of mass";
     refused("1", "mass", "312⟦mm⟧", other, "use gr, g or lb");
+    let long = "-1 mm cannot be: from 0 to 1500 mm";
+    refused("1", "cut-point", "⟦-1mm⟧", long, NUMBER);
+    refused("1", "cut-nock", "⟦-1mm⟧", long, NUMBER);
+    let heavy = "6000 gr cannot be: more than 0 and at most 5000 gr";
+    refused("1", "bare-mass", "⟦6000gr⟧", heavy, NUMBER);
     for option in ["straight", "straight-point", "straight-nock", "square", "wobble"] {
         refused("1", option, "⟦-0.1mm⟧", "-0.1 mm cannot be: from 0 to 20 mm", NUMBER);
     }
-    for option in ["stiff-side", "heavy-side"] {
+    for option in ["stiff-side", "heavy-side", "crooked-side"] {
         let far = "400 deg is too much: at most 360 deg either way";
         refused("1", option, "⟦400⟧", far, NUMBER);
     }
@@ -99,11 +104,81 @@ fn a_choice_that_cannot_be() {
     none.stderr_has("mass is missing on 3").stderr_has("wobble is missing on 1 and 2").check();
 }
 
+/// A command about the evening's journal is refused with the value of an option marked.
+#[track_caller]
+fn unusable(line: &str, option: &str, marked: &str, label: &str, hints: &[&str]) {
+    unchanged(|folder| {
+        let marked = Marked::of(marked);
+        let what = format!("the value of {option} cannot be used");
+        let run = folder.run(&line.replace('J', JOURNAL));
+        let run = if option.starts_with("--") { run.arg(option) } else { run };
+        let run = run.arg(&marked.text);
+        let run = if option.starts_with("--") { run } else { run.args("--cure 24h") };
+        run.code(2).stderr(&marked.message(&what, None, label, hints)).check();
+    });
+}
+
+#[test]
+fn glue() {
+    let example = "for example 24h, 30min or 2d";
+    unusable("glue J 1-3", "--cure", "⟦tomorrow⟧", "a time is expected here", &[example]);
+    unusable("glue J 1-3", "--cure", "⟦24⟧", "a time is expected here", &[example]);
+    let limits = "0 h cannot be: more than 0 and at most 672 h";
+    unusable("glue J 1-3", "--cure", "⟦0h⟧", limits, &[NUMBER]);
+    let limits = "2400 h cannot be: more than 0 and at most 672 h";
+    unusable("glue J 1-3", "--cure", "⟦100d⟧", limits, &[NUMBER]);
+    let time = "\"tonight\" is not a time with its date and zone";
+    let hint = "write it like 2027-03-02T10:15:00Z";
+    unusable("glue J 1-3 --cure 24h", "--at", "⟦tonight⟧", time, &[hint]);
+    let unknown = "there is no shaft \"99\" in this journal";
+    let known = "it has 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, R";
+    unusable("glue J", "SHAFTS", "1,⟦99⟧", unknown, &[known]);
+    unusable(
+        "glue J",
+        "SHAFTS",
+        "1,⟦1⟧",
+        "shaft 1 stands here twice",
+        &["take one of the two out"],
+    );
+    unusable(
+        "glue J",
+        "SHAFTS",
+        "1,⟦⟧",
+        "a shaft is missing here",
+        &["for example 1-12 or 1,2,5-8,A"],
+    );
+    unchanged(|folder| {
+        let run = |line: &str| folder.run(&format!("glue {JOURNAL} {line}")).code(2);
+        run("1-3").stderr_has("--cure <TIME>").check();
+        run("1-3 --cure 24h --part nail")
+            .stderr_has("[possible values: insert, vanes, other]")
+            .check();
+    });
+}
+
+#[test]
+fn cuts() {
+    let more = "more than 0 is expected here";
+    unusable("cut J --kerf 1mm", "--to", "⟦0mm⟧", more, &[]);
+    let zero = "0 or more is expected";
+    unusable("cut J --to 724mm", "--kerf", "⟦-1mm⟧", zero, &[]);
+    unusable("cut J --to 724mm --kerf 1mm", "--squaring", "⟦-1mm⟧", zero, &[]);
+    let units = "use mm, cm, in, ft, yd or m";
+    let mass = "\"gr\" is a unit of mass, not of length";
+    unusable("cut J --to 724mm", "--kerf", "1⟦gr⟧", mass, &[units]);
+}
+
 #[test]
 fn vanes_and_clocks() {
     unchanged(|folder| {
         let run = |line: &str| folder.run(&format!("fletch {JOURNAL} {line}"));
         run("--vanes 5").code(2).stderr_has("5 is not in 3..=4").check();
         run("--cock 13").code(2).stderr_has("13 is not in 1..=12").check();
+        run("--cock 3 --rest drop-away").code(2).stderr_has("cannot be used with").check();
+        run("--rest sofa").code(2).stderr_has("[possible values: drop-away").check();
+        let run = run("--wrap 0mm").code(2);
+        run.stderr_has("the value of --wrap cannot be used").check();
+        let sheet = folder.run(&format!("paper fletch {JOURNAL} --diameter 6.5mm")).code(3);
+        sheet.stderr_has("no shaft is to be fletched: none is both kept and bare").check();
     });
 }

@@ -21,6 +21,14 @@ pub enum BenchError {
         /// From the groove of the nock to the end of the shaft.
         length: Millimetres,
     },
+    /// A shaft that no cut makes longer.
+    #[error("a shaft of {length} cannot be cut to {target}")]
+    TooShort {
+        /// How long it is.
+        length: Millimetres,
+        /// How long it was to be.
+        target: Millimetres,
+    },
     /// More is asked for than there is.
     #[error("{wanted} of {available} shafts cannot be chosen")]
     TooFew {

@@ -13,8 +13,8 @@ use crate::error::above_zero;
 /// # Errors
 /// [`BenchError::NotAboveZero`], [`BenchError::OffTheShaft`].
 /// # Source
-/// The AMO method, as it is common practice (from memory; another practice takes the length over the point, and comes
-/// to less).
+/// ASTM F1435 (from the bottom of the slot of the nock, by the length of the trade association; its scope was at hand, its
+/// formula is the AMO method as common practice has it). Another practice takes the length over the point, and comes to less.
 pub fn front_of_centre_percent(
     length: Millimetres,
     balance: Millimetres,

@@ -1,4 +1,4 @@
-//! The arithmetic of the workshop: mass, balance, spine, energy, matched shafts, and where the vanes go.
+//! The arithmetic of the workshop: mass, balance, spine, energy, matched shafts, cuts, and where the vanes go.
 //!
 //! Pure functions on what household tools measure. Lengths and masses are types, any other number carries its unit in
 //! its name, and what cannot be is refused with a [`BenchError`].
@@ -12,6 +12,7 @@
 //! | [`SpineStandard::convert`] | a beam on two supports, Gere and Timoshenko 1997 | the trade's factor |
 //! | [`SpineRound`] | its own definition | planted shafts |
 //! | [`end_tilt`], [`point_throw`] | plane geometry | small angles; the exact sine |
+//! | [`CutPlan::of`] | common practice | by hand; what is left is the target |
 //! | [`standing_apart`] | Iglewicz and Hoaglin 1993 | by hand; planted outliers |
 //! | [`best_subset`] | exact search over boxes | every subset |
 //! | [`Vanes::from_mark`] | the clock of the [conventions](quarterturn_geometry#conventions) | a shaft that is turned |
@@ -33,6 +34,7 @@
 
 mod apart;
 mod best_subset;
+mod cut_plan;
 mod energy;
 mod error;
 mod front_of_centre;
@@ -49,6 +51,7 @@ mod vanes;
 
 pub use apart::{Apart, FEWEST, standing_apart};
 pub use best_subset::{BestSubset, Measure, Wanted, best_subset};
+pub use cut_plan::{CrookedEnds, CutPlan, ENDS_ALIKE, Saw, Trim};
 pub use energy::{
     JOULES_PER_FOOT_POUND, NEWTON_SECONDS_PER_SLUG_FOOT, kinetic_energy_j, momentum_n_s,
 };

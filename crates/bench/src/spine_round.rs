@@ -19,7 +19,8 @@ pub struct SpineReading {
 pub struct SpineRound {
     /// The mean sag.
     pub mean: Millimetres,
-    /// Largest less smallest sag.
+    /// Largest less smallest sag: of four readings a quarter turn apart the "spine around shaft variation" of ASTM F2031,
+    /// 2.1.2.
     pub spread: Millimetres,
     /// The side that sagged least, where there are [`FEWEST_READINGS`] and they differ.
     pub stiff_side: Option<Index>,

@@ -21,6 +21,11 @@ pub fn seed() -> u32 {
     u16::from_le_bytes([one, other]).into()
 }
 
+/// The moment, to hold a time against that something has to wait for.
+pub fn moment() -> jiff::Timestamp {
+    jiff::Timestamp::now()
+}
+
 fn now() -> Result<Timestamp, Failure> {
     let time = ZonedDateTime::now().strftime("%Y-%m-%dT%H:%M:%S%:z").to_string();
     time.parse().map_err(|_| {

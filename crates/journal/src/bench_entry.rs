@@ -38,6 +38,15 @@ pub struct BenchMeasures {
     /// The same over the last 40 mm at the nock, mm.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub straightness_nock_mm: Option<f64>,
+    /// Toward which side the crooked end stands off, degrees.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub crooked_side_deg: Option<f64>,
+    /// How much was cut off at the end for the point, mm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cut_point_mm: Option<f64>,
+    /// How much was cut off at the end for the nock, mm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cut_nock_mm: Option<f64>,
     /// Spine readings around the shaft.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub spine: Vec<SpineEntry>,
@@ -56,6 +65,9 @@ pub struct BenchMeasures {
     /// Wobble at the tip of a point, as the whole swing of the gauge in one turn, mm.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub wobble_mm: Option<f64>,
+    /// Mass of the bare arrow as it is shot, with insert, point and nock, grains.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bare_mass_gr: Option<f64>,
     /// Mass of the finished arrow, grains.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub finished_mass_gr: Option<f64>,
@@ -81,7 +93,11 @@ impl BenchEntry {
             let standard = || SpineStandard::default().word().to_owned();
             measures.spine_standard.get_or_insert_with(standard);
         }
-        let sides = [&mut measures.stiff_side_deg, &mut measures.heavy_side_deg];
+        let sides = [
+            &mut measures.stiff_side_deg,
+            &mut measures.heavy_side_deg,
+            &mut measures.crooked_side_deg,
+        ];
         let read = measures.spine.iter_mut().map(|reading| &mut reading.side_deg);
         sides.into_iter().flatten().chain(read).for_each(|side| *side = without_turns(*side));
     }
@@ -107,12 +123,16 @@ impl BenchMeasures {
             straightness_mm: self.straightness_mm.or(earlier.straightness_mm),
             straightness_point_mm: self.straightness_point_mm.or(earlier.straightness_point_mm),
             straightness_nock_mm: self.straightness_nock_mm.or(earlier.straightness_nock_mm),
+            crooked_side_deg: self.crooked_side_deg.or(earlier.crooked_side_deg),
+            cut_point_mm: self.cut_point_mm.or(earlier.cut_point_mm),
+            cut_nock_mm: self.cut_nock_mm.or(earlier.cut_nock_mm),
             spine,
             spine_standard,
             stiff_side_deg: self.stiff_side_deg.or(earlier.stiff_side_deg),
             heavy_side_deg: self.heavy_side_deg.or(earlier.heavy_side_deg),
             square_runout_mm: self.square_runout_mm.or(earlier.square_runout_mm),
             wobble_mm: self.wobble_mm.or(earlier.wobble_mm),
+            bare_mass_gr: self.bare_mass_gr.or(earlier.bare_mass_gr),
             finished_mass_gr: self.finished_mass_gr.or(earlier.finished_mass_gr),
             balance_mm: self.balance_mm.or(earlier.balance_mm),
         }
@@ -135,34 +155,43 @@ impl BenchMeasures {
         for (name, value, limit) in self.above_zero() {
             at(name, value.map(|value| limit.above_zero(value)))?;
         }
-        for (name, value) in self.crookedness() {
-            at(name, value.map(|value| Limit::CROOKED.not_negative(value)))?;
+        for (name, value, limit) in self.not_negative() {
+            at(name, value.map(|value| limit.not_negative(value)))?;
         }
-        for (name, value) in
-            [("stiff_side_deg", self.stiff_side_deg), ("heavy_side_deg", self.heavy_side_deg)]
-        {
+        for (name, value) in self.sides() {
             at(name, value.map(|value| Limit::INDEX.either_way(value)))?;
         }
         self.standard().map_err(|what| Fault::at("spine_standard", what))?;
         self.spine.iter().enumerate().try_for_each(|(n, reading)| reading.can_be(n))
     }
 
-    fn above_zero(&self) -> [(&'static str, Option<f64>, Limit); 4] {
+    fn above_zero(&self) -> [(&'static str, Option<f64>, Limit); 5] {
         [
             ("mass_gr", self.mass_gr, Limit::MASS),
+            ("bare_mass_gr", self.bare_mass_gr, Limit::MASS),
             ("finished_mass_gr", self.finished_mass_gr, Limit::MASS),
             ("length_mm", self.length_mm, Limit::ARROW),
             ("balance_mm", self.balance_mm, Limit::ARROW),
         ]
     }
 
-    fn crookedness(&self) -> [(&'static str, Option<f64>); 5] {
+    fn not_negative(&self) -> [(&'static str, Option<f64>, Limit); 7] {
         [
-            ("straightness_mm", self.straightness_mm),
-            ("straightness_point_mm", self.straightness_point_mm),
-            ("straightness_nock_mm", self.straightness_nock_mm),
-            ("square_runout_mm", self.square_runout_mm),
-            ("wobble_mm", self.wobble_mm),
+            ("straightness_mm", self.straightness_mm, Limit::CROOKED),
+            ("straightness_point_mm", self.straightness_point_mm, Limit::CROOKED),
+            ("straightness_nock_mm", self.straightness_nock_mm, Limit::CROOKED),
+            ("square_runout_mm", self.square_runout_mm, Limit::CROOKED),
+            ("wobble_mm", self.wobble_mm, Limit::CROOKED),
+            ("cut_point_mm", self.cut_point_mm, Limit::ARROW),
+            ("cut_nock_mm", self.cut_nock_mm, Limit::ARROW),
+        ]
+    }
+
+    fn sides(&self) -> [(&'static str, Option<f64>); 3] {
+        [
+            ("stiff_side_deg", self.stiff_side_deg),
+            ("heavy_side_deg", self.heavy_side_deg),
+            ("crooked_side_deg", self.crooked_side_deg),
         ]
     }
 

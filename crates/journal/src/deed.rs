@@ -2,8 +2,8 @@
 
 use quarterturn_tuning::{Event, Group, ShaftName};
 
-use crate::BenchEntry;
 use crate::add_entry::Joining;
+use crate::{BenchEntry, GlueEntry};
 
 /// What an undo took back, or a redo brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,6 +19,8 @@ pub enum Deed {
     Joined(ShaftName),
     /// Measures of a shaft or a reference.
     Measured(String),
+    /// Something that was glued on these.
+    Glued(Vec<String>),
     /// A group of finished arrows.
     Grouped {
         /// How many shots it has.
@@ -52,7 +54,9 @@ pub(crate) enum StepKind {
     /// Somebody joins.
     Joins(Joining),
     /// A shaft was measured.
-    Measures(BenchEntry),
+    Measures(Box<BenchEntry>),
+    /// Something was glued.
+    Glues(GlueEntry),
     /// It adds a group of finished arrows; kept here only while it is taken back.
     Groups(Option<Group>),
     /// Nothing but a note.

@@ -2,8 +2,8 @@
 
 use quarterturn_tuning::{Event, Group};
 
-use crate::BenchEntry;
 use crate::add_entry::Joining;
+use crate::{BenchEntry, GlueEntry};
 
 /// The effect of one entry.
 pub(crate) enum Effect {
@@ -19,7 +19,9 @@ pub(crate) enum Effect {
     /// A shaft or a reference joins.
     Joins(Joining),
     /// A shaft was measured in the workshop.
-    Measures(BenchEntry),
+    Measures(Box<BenchEntry>),
+    /// Something was glued.
+    Glues(GlueEntry),
     /// It adds a group of finished arrows.
     Groups(Group),
     /// It says something and changes nothing.

@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use crate::sealed::parsed;
 use crate::{
-    AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, GroupEntry, NewEntry, NoteEntry,
-    RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
+    AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, GlueEntry, GroupEntry, NewEntry,
+    NoteEntry, RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -26,6 +26,8 @@ pub enum Entry {
     Fix(FixEntry),
     /// A shaft was measured in the workshop.
     Bench(BenchEntry),
+    /// Something was glued.
+    Glue(GlueEntry),
     /// Finished arrows were shot.
     Group(GroupEntry),
     /// Something worth remembering.
@@ -49,6 +51,7 @@ impl Entry {
             Self::Add(_) => "add",
             Self::Fix(_) => "fix",
             Self::Bench(_) => "bench",
+            Self::Glue(_) => "glue",
             Self::Group(_) => "group",
             Self::Note(_) => "note",
             Self::Undo(_) => "undo",
@@ -70,6 +73,7 @@ impl Entry {
             "add" => Self::Add(parsed(data)?),
             "fix" => Self::Fix(parsed(data)?),
             "bench" => Self::Bench(parsed(data)?),
+            "glue" => Self::Glue(parsed(data)?),
             "group" => Self::Group(parsed(data)?),
             "note" => Self::Note(parsed(data)?),
             "undo" => Self::Undo(parsed(data)?),

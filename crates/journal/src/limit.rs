@@ -34,6 +34,8 @@ impl Limit {
     pub const BOW_MOVE: Self = Self { most: 300.0, unit: "mm" };
     /// Several times the heaviest arrow.
     pub const MASS: Self = Self { most: 5000.0, unit: "gr" };
+    /// Four weeks: no glue for arrows takes longer.
+    pub const CURE: Self = Self { most: 672.0, unit: "h" };
     /// Above the fastest bow.
     pub const SPEED: Self = Self { most: 200.0, unit: "m/s" };
 

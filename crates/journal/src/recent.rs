@@ -19,6 +19,7 @@ pub(crate) fn settles(state: &State, entry: &Entry) -> bool {
         | Entry::Add(_)
         | Entry::Bench(_)
         | Entry::Fix(_)
+        | Entry::Glue(_)
         | Entry::Group(_)
         | Entry::Unreadable(_) => false,
     }

@@ -10,8 +10,8 @@ use crate::effect::Effect;
 use crate::group_entry::not_finished;
 use crate::shaft_entry::follows;
 use crate::{
-    BenchEntry, BenchMeasures, Deed, Entry, FaceUnit, Fault, FixEntry, NewEntry, RedoEntry, Stamp,
-    Timestamp, UndoEntry, What,
+    BenchEntry, BenchMeasures, Deed, Entry, FaceUnit, Fault, FixEntry, GlueEntry, NewEntry,
+    RedoEntry, Stamp, Timestamp, UndoEntry, What,
 };
 
 /// The journal as it stands.
@@ -69,6 +69,14 @@ impl State {
             _ => None,
         });
         of_shaft.fold(BenchMeasures::default(), |earlier, later| later.clone().over(earlier))
+    }
+
+    /// What was glued, in the order in which it was entered.
+    pub fn glued(&self) -> impl Iterator<Item = &GlueEntry> {
+        self.standing.iter().filter_map(|step| match &step.kind {
+            StepKind::Glues(glue) => Some(glue),
+            _ => None,
+        })
     }
 
     /// Where every shaft and every reference stands.
@@ -174,7 +182,10 @@ impl State {
             Entry::Bow(bow) => bow.event().map(Effect::Adds),
             Entry::Shaft(shaft) => shaft.event(setup).map(Effect::Adds),
             Entry::Add(add) => add.joining(setup).map(Effect::Joins),
-            Entry::Bench(bench) => bench.shaft(setup).map(|_| Effect::Measures(bench.clone())),
+            Entry::Bench(bench) => {
+                bench.shaft(setup).map(|_| Effect::Measures(Box::new(bench.clone())))
+            }
+            Entry::Glue(glue) => glue.can_be(setup).map(|()| Effect::Glues(glue.clone())),
             Entry::Group(group) => return group.group(setup).map(Effect::Groups),
             Entry::Note(note) if note.note.trim().is_empty() => {
                 Err(Fault::whole(What::Missing { member: "note" }))
@@ -226,6 +237,10 @@ impl State {
                 add.make_explicit();
                 Vec::new()
             }
+            Entry::Glue(glue) => {
+                glue.make_explicit(now);
+                Vec::new()
+            }
             Entry::Bench(bench) => {
                 bench.make_explicit();
                 Vec::new()
@@ -263,6 +278,7 @@ impl State {
             Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: event },
             Effect::Joins(joining) => StepKind::Joins(joining),
             Effect::Measures(bench) => StepKind::Measures(bench),
+            Effect::Glues(glue) => StepKind::Glues(glue),
             Effect::Groups(group) => StepKind::Groups(Some(group)),
             Effect::Notes => StepKind::Notes,
             Effect::Nothing => return None,
@@ -287,7 +303,7 @@ impl State {
             StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
             StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
             StepKind::Groups(group) => *group = self.groups.pop().map(|(_, group)| group),
-            StepKind::Measures(_) | StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Notes => {}
         }
         self.taken.push(step);
         Some(deed)
@@ -324,7 +340,7 @@ impl State {
             StepKind::Groups(group) => {
                 self.groups.extend(group.take().map(|group| (step.seq, group)));
             }
-            StepKind::Measures(_) | StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Notes => {}
         }
         self.standing.push(step);
     }
@@ -346,6 +362,7 @@ impl State {
             }
             StepKind::Joins(joining) => Deed::Joined(joining.name().clone()),
             StepKind::Measures(bench) => Deed::Measured(bench.shaft.clone()),
+            StepKind::Glues(glue) => Deed::Glued(glue.shafts.clone()),
             StepKind::Groups(_) => Deed::Grouped {
                 shots: self.groups.last().map_or(0, |(_, group)| group.shots.len()),
             },

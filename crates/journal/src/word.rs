@@ -3,7 +3,7 @@
 use quarterturn_bench::SpineStandard;
 use quarterturn_tuning::{BowPart, Call, Flag, Matching, ShaftChange, ShaftState};
 
-use crate::{FaceUnit, Role, TailSeen, What};
+use crate::{FaceUnit, GluedPart, Role, TailSeen, What};
 
 /// A choice with one fixed word for each of its values.
 pub trait Word: Copy + 'static {
@@ -46,5 +46,6 @@ words!(ShaftState: InUse "in use", Fletched "fletched", SetAside "set aside", Lo
 words!(FaceUnit: Millimetres "mm", Centimetres "cm", Inches "in");
 words!(Matching: Reference "reference", Set "set");
 words!(SpineStandard: Span28 "28in", Span26 "26in");
+words!(GluedPart: Insert "insert", Vanes "vanes", Other "other");
 words!(Role: Bare "bare", Reference "reference");
 words!(TailSeen: None "none", Some "some", Much "much", Side "side");

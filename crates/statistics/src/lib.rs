@@ -33,6 +33,7 @@
 //! | [`MeanDirection::estimate`]: interval of the direction | Watson and Williams 1956 | coverage by simulation |
 //! | [`MeanDirection::concentration`]: von Mises' κ with interval | likelihood; Stephens 1969 | 30 digits; Fisher 1993, A3; coverage by simulation |
 //! | [`MeanDirection::rayleigh_test`] | Bennett 1948; Wilkie 1983 | Kluyver's integral; Zar 1999, B.34; level by simulation |
+//! | [`SharedTurn`]: whether one direction goes with another | permutations, Fisher 1935 | every order in another program; level by simulation |
 //! | [`HarmonicFit`]: constant and harmonics, covariance, test of a harmonic | least squares by QR | discrete Fourier transform; two fits; coverage and level by simulation |
 //! | [`harmonic_aliases`]: what few positions cannot tell apart | Gram and Schmidt | folding at even positions; what an alias says, at any positions |
 //! | [`PlanarSample`]: mean radius, extreme spread, radii that hold a share | order statistics; Andrew 1979, Shamos 1978 | numpy, scipy; brute force; coverage by simulation |
@@ -86,6 +87,7 @@ mod pooled_spread;
 mod rayleigh_test;
 mod sample;
 mod share;
+mod shared_turn;
 mod test_result;
 mod von_mises;
 
@@ -117,6 +119,7 @@ pub use planar_sample::PlanarSample;
 pub use pooled_spread::{PooledSpread, SpreadError};
 pub use sample::{Sample, SampleError};
 pub use share::{Count, share};
+pub use shared_turn::SharedTurn;
 pub use spread_tests::{
     ScatterExcess, SpreadRatio, bartlett_test, brown_forsythe_test, planar_brown_forsythe_test,
     scatter_excess, spread_ratio,

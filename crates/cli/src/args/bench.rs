@@ -18,7 +18,7 @@ use super::word_value::word;
         quarterturn bench dozen.journal --best 6 --draw 60lb --least-per-pound 6",
     after_help = "Sides are degrees clockwise from the ink mark, seen from the nock. Of a measure that is entered twice \
         the last one counts.\n\
-        Straightness and wobble are the whole swing of a gauge in one turn. Spine is measured on supports 28 in \
+        Straightness and wobble are the whole swing of a gauge in one turn, in the middle on supports 28 in apart. Spine is measured on supports 28 in \
         apart with 1.94 lb (880 g) in the middle; the side you name faces up."
 )]
 pub struct BenchArgs {
@@ -65,6 +65,14 @@ pub struct MeasuredArgs {
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub straight_nock: Option<String>,
 
+    /// How much was cut off at the end for the point: 12mm
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
+    pub cut_point: Option<String>,
+
+    /// How much was cut off at the end for the nock
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
+    pub cut_nock: Option<String>,
+
     /// How far it sags with which side up, in inches where no unit is given: 0=0.500,90=0.512
     #[arg(long, value_name = "LIST", allow_hyphen_values = true)]
     pub spine: Option<String>,
@@ -81,6 +89,10 @@ pub struct MeasuredArgs {
     #[arg(long, value_name = "ANGLE", allow_hyphen_values = true)]
     pub heavy_side: Option<String>,
 
+    /// Toward which side the crooked end stands off
+    #[arg(long, value_name = "ANGLE", allow_hyphen_values = true)]
+    pub crooked_side: Option<String>,
+
     /// How far the end for the insert is out of square, across its diameter: 0.1mm
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub square: Option<String>,
@@ -88,6 +100,10 @@ pub struct MeasuredArgs {
     /// Wobble at the tip of a point: 0.2mm
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     pub wobble: Option<String>,
+
+    /// Mass of the bare arrow as it is shot, with insert, point and nock: 408gr
+    #[arg(long, value_name = "MASS", allow_hyphen_values = true)]
+    pub bare_mass: Option<String>,
 
     /// Mass of the finished arrow: 428gr
     #[arg(long, value_name = "MASS", allow_hyphen_values = true)]

@@ -3,8 +3,10 @@
 mod bench;
 mod bow;
 mod check;
+mod checklist;
 mod completions;
 mod config;
+mod cut;
 mod definition;
 mod demo;
 mod end;
@@ -12,6 +14,7 @@ mod explain;
 mod export;
 mod fix;
 mod fletch;
+mod glue;
 mod heads;
 mod import;
 mod log;
@@ -31,6 +34,7 @@ mod report;
 mod shaft;
 mod show;
 mod undo;
+mod vanes;
 mod word_value;
 
 use clap::{Parser, Subcommand};
@@ -38,8 +42,10 @@ use clap::{Parser, Subcommand};
 pub use bench::{BenchArgs, MeasuredArgs, SetArgs};
 pub use bow::BowArgs;
 pub use check::CheckArgs;
+pub use checklist::ChecklistArgs;
 pub use completions::CompletionsArgs;
 pub use config::ConfigArgs;
+pub use cut::CutArgs;
 pub use definition::definition;
 pub use demo::DemoArgs;
 pub use end::EndArgs;
@@ -47,6 +53,7 @@ pub use explain::ExplainArgs;
 pub use export::ExportArgs;
 pub use fix::FixArgs;
 pub use fletch::FletchArgs;
+pub use glue::GlueArgs;
 pub use heads::HeadsArgs;
 pub use import::ImportArgs;
 pub use log::LogArgs;
@@ -65,6 +72,7 @@ pub use report::ReportArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
+pub use vanes::{VaneAngle, VanesArgs};
 
 /// The whole command line.
 #[derive(Debug, Parser)]
@@ -115,10 +123,16 @@ pub enum Command {
     Plot(PlotArgs),
     /// Tell the story of the dozen on one page, with every picture and number
     Report(ReportArgs),
-    /// Make sheets to print at true scale: face, card, log, dials, labels
+    /// Make sheets to print at true scale: face, card, log, dials, labels, fletch
     Paper(PaperArgs),
     /// Record what was measured in the workshop, or show the set
     Bench(Box<BenchArgs>),
+    /// How much comes off which end of every shaft
+    Cut(CutArgs),
+    /// Record what was glued, and from when it may be shot
+    Glue(GlueArgs),
+    /// Every stage from raw shaft to quiver, and what is still missing
+    Checklist(ChecklistArgs),
     /// Where the vanes go on every kept shaft
     Fletch(FletchArgs),
     /// Enter finished arrows, and see whether broadheads land with field points

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use clap::{Args, Subcommand, ValueEnum};
 use quarterturn_journal::FaceUnit;
 
+use super::VanesArgs;
 use super::word_value::word;
 
 /// What can be typed after `paper`.
@@ -38,6 +39,8 @@ pub enum SheetArgs {
     Dials(DialsArgs),
     /// Labels for the shafts
     Labels(LabelsArgs),
+    /// Where the vanes go on every kept shaft: a dial and a strip in true size
+    Fletch(FletchSheetArgs),
 }
 
 /// What can be typed after `paper face`.
@@ -95,6 +98,25 @@ pub struct DialsArgs {
 pub struct LabelsArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
+
+    /// How it is printed.
+    #[command(flatten)]
+    pub print: PrintArgs,
+}
+
+/// What can be typed after `paper fletch`.
+#[derive(Args, Debug)]
+pub struct FletchSheetArgs {
+    /// The journal; it is only read
+    pub journal: PathBuf,
+
+    /// How thick the shafts are on the outside: 6.5mm, 0.244in
+    #[arg(long, value_name = "LENGTH")]
+    pub diameter: String,
+
+    /// The vanes.
+    #[command(flatten)]
+    pub vanes: VanesArgs,
 
     /// How it is printed.
     #[command(flatten)]

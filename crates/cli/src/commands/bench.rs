@@ -13,7 +13,7 @@ use crate::args::{BenchArgs, MeasuredArgs, SetArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
 use crate::refusal::hints;
-use crate::workshop::{Asked, Crooked, Limit, Workshop};
+use crate::workshop::{Asked, Crooked, Limit, Workshop, predicted};
 use crate::{clock, json, screens, spine_list};
 
 /// Records measures of a shaft, or shows the set.
@@ -25,7 +25,8 @@ pub fn run(args: &BenchArgs) -> Result<Answer, Failure> {
 }
 
 fn record(args: &BenchArgs, shaft: &str) -> Result<Answer, Failure> {
-    let entry = BenchEntry { shaft: shaft.to_owned(), measures: measures(&args.measured)? };
+    let said = measures(&args.measured)?;
+    let entry = BenchEntry { shaft: shaft.to_owned(), measures: said.clone() };
     let mut opened = Opened::at(&args.journal)?;
     let confirmed = opened
         .journal
@@ -37,19 +38,21 @@ fn record(args: &BenchArgs, shaft: &str) -> Result<Answer, Failure> {
         screens::recorded_bench(&opened, shaft)
     };
     Ok(Answer::new(text)
-        .noticing(screens::out_of_use(&opened, shaft))
+        .noticing(screens::beside_the_measures(&opened, shaft, &said))
         .noticing(screens::what_else(&confirmed)))
 }
 
 fn show(args: &BenchArgs) -> Result<Answer, Failure> {
     let asked = asked(&args.asked)?;
     let opened = Opened::at(&args.journal)?;
-    let workshop = Workshop::of(opened.journal.state());
+    let state = opened.journal.state();
+    let workshop = Workshop::of(state);
+    let predicted = predicted(&opened.advice(), state);
     let chosen = args.asked.best.map(|count| workshop.best(count)).transpose()?;
     let text = if args.json {
-        json::bench(&workshop, &asked, chosen.as_ref())?
+        json::bench(&workshop, &asked, chosen.as_ref(), &predicted)?
     } else {
-        screens::bench(&opened, &workshop, &asked, chosen.as_ref())
+        screens::bench(&opened, &workshop, &asked, chosen.as_ref(), &predicted)
     };
     Ok(Answer::new(text).noticing(opened.notices()))
 }
@@ -81,12 +84,16 @@ fn measures(args: &MeasuredArgs) -> Result<BenchMeasures, Failure> {
         straightness_mm: length("--straight", &args.straight)?,
         straightness_point_mm: length("--straight-point", &args.straight_point)?,
         straightness_nock_mm: length("--straight-nock", &args.straight_nock)?,
+        crooked_side_deg: side("--crooked-side", &args.crooked_side)?,
+        cut_point_mm: length("--cut-point", &args.cut_point)?,
+        cut_nock_mm: length("--cut-nock", &args.cut_nock)?,
         spine: args.spine.as_ref().map(spine).transpose()?.unwrap_or_default(),
         spine_standard: args.spine_standard.map(|standard| standard.word().to_owned()),
         stiff_side_deg: side("--stiff-side", &args.stiff_side)?,
         heavy_side_deg: side("--heavy-side", &args.heavy_side)?,
         square_runout_mm: length("--square", &args.square)?,
         wobble_mm: length("--wobble", &args.wobble)?,
+        bare_mass_gr: mass("--bare-mass", &args.bare_mass)?,
         finished_mass_gr: mass("--finished-mass", &args.finished_mass)?,
         balance_mm: length("--balance", &args.balance)?,
     })
@@ -165,6 +172,10 @@ fn option_of<'a>(member: &str, args: &'a MeasuredArgs) -> Option<(&'static str, 
         "spine" | "side_deg" | "sag_in" => ("--spine", &args.spine),
         "stiff_side_deg" => ("--stiff-side", &args.stiff_side),
         "heavy_side_deg" => ("--heavy-side", &args.heavy_side),
+        "crooked_side_deg" => ("--crooked-side", &args.crooked_side),
+        "cut_point_mm" => ("--cut-point", &args.cut_point),
+        "cut_nock_mm" => ("--cut-nock", &args.cut_nock),
+        "bare_mass_gr" => ("--bare-mass", &args.bare_mass),
         "square_runout_mm" => ("--square", &args.square),
         "wobble_mm" => ("--wobble", &args.wobble),
         "finished_mass_gr" => ("--finished-mass", &args.finished_mass),

@@ -3,14 +3,18 @@
 mod bench;
 mod bow;
 mod check;
+mod checklist;
 mod completions;
 mod config;
+mod cut;
 mod demo;
 mod end;
 mod explain;
 mod export;
 mod fix;
 mod fletch;
+mod fletch_sheet;
+mod glue;
 mod heads;
 mod import;
 mod log;
@@ -35,6 +39,8 @@ use crate::answer::Answer;
 use crate::args::Command;
 use crate::failure::Failure;
 
+pub use heads::length;
+
 /// Runs a command; without one, says where the archer stands.
 pub fn run(command: Option<Command>) -> Result<Answer, Failure> {
     let Some(command) = command else { return standing::run() };
@@ -49,6 +55,9 @@ pub fn run(command: Option<Command>) -> Result<Answer, Failure> {
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),
         Command::Bench(args) => bench::run(&args),
+        Command::Cut(args) => cut::run(&args),
+        Command::Glue(args) => glue::run(&args),
+        Command::Checklist(args) => checklist::run(&args),
         Command::Fletch(args) => fletch::run(&args),
         Command::Heads(args) => heads::run(&args),
         Command::Reach(args) => reach::run(&args),

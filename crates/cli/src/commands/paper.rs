@@ -7,9 +7,11 @@ use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{Existing, FaceUnit};
 use quarterturn_tuning::{Advice, ShaftReport, Step, Verdict};
 
+use super::fletch_sheet::fletch_sheet;
 use crate::answer::Answer;
 use crate::args::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 use crate::failure::{Failure, Kind, Marked};
+use crate::fletching::VanesAsked;
 use crate::opened::{Opened, unit};
 use crate::output;
 use crate::paper::{
@@ -44,6 +46,14 @@ pub fn run(args: &PaperArgs) -> Result<Answer, Failure> {
             let said: Vec<Label> = opened.advice().shafts.iter().map(label).collect();
             let sheets = paper::labels(page(&labels.print)?, &said);
             made(&labels.print, Some(&opened), "labels", &sheets)
+        }
+        SheetArgs::Fletch(fletch) => {
+            let asked = VanesAsked::read(&fletch.vanes)?;
+            let opened = Opened::at(&fletch.journal)?;
+            let unit = opened.journal.state().unit();
+            let diameter = length("--diameter", &fletch.diameter, Some(unit), DIAMETERS_MM)?;
+            let sheets = fletch_sheet(&opened, page(&fletch.print)?, diameter, asked)?;
+            made(&fletch.print, Some(&opened), "fletch", &sheets)
         }
     }
 }

@@ -8,7 +8,7 @@ use serde_json::{Map, Value};
 
 use crate::failure::Failure;
 use crate::wording;
-use crate::workshop::{Asked, Bench, Chosen, Gauge, Workshop, spine};
+use crate::workshop::{Asked, Bench, Chosen, Gauge, Predicted, Workshop, spine};
 
 #[derive(Serialize)]
 struct BenchAnswer<'a> {
@@ -25,13 +25,38 @@ struct BenchAnswer<'a> {
     grains_per_pound: Option<PerPound<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     ends_out_of_square: Option<Vec<Thrown<'a>>>,
+    tape: Vec<Tape<'a>>,
+    bench_and_butt: Vec<PredictedAnswer>,
     cautions: [&'static str; 2],
+}
+
+/// Grains of tape for a bare arrow.
+#[derive(Serialize)]
+struct Tape<'a> {
+    shaft: &'a str,
+    tape_gr: f64,
+}
+
+/// Whether a side goes with the index that was found.
+#[derive(Serialize)]
+struct PredictedAnswer {
+    side: &'static str,
+    kept: usize,
+    turned: usize,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    stands_deg: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    resultant_length: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    by_chance: Option<f64>,
+    text: String,
 }
 
 #[derive(Serialize)]
 struct BenchedShaft<'a> {
     shaft: &'a str,
     state: &'static str,
+    nock_turns: usize,
     measured: &'a BenchMeasures,
     derived: Map<String, Value>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -105,6 +130,7 @@ pub fn bench(
     workshop: &Workshop,
     asked: &Asked,
     chosen: Option<&Chosen>,
+    predicted: &[Predicted],
 ) -> Result<String, Failure> {
     let median =
         |gauge: Gauge| Some((gauge.said().member.to_owned(), workshop.median(gauge)?.into()));
@@ -118,8 +144,27 @@ pub fn bench(
         carried: carried(workshop, asked),
         grains_per_pound: per_pound(workshop, asked),
         ends_out_of_square: thrown(workshop, asked),
+        tape: workshop.tape().into_iter().map(tape).collect(),
+        bench_and_butt: predicted.iter().map(goes_with).collect(),
         cautions: [wording::CUTTING, wording::LEAST_MASS],
     })
+}
+
+fn tape((bench, tape_gr): (&Bench, f64)) -> Tape<'_> {
+    Tape { shaft: bench.shaft.as_str(), tape_gr }
+}
+
+fn goes_with(predicted: &Predicted) -> PredictedAnswer {
+    let found = predicted.found.as_ref();
+    PredictedAnswer {
+        side: predicted.side.word(),
+        kept: predicted.kept,
+        turned: predicted.turned,
+        stands_deg: found.and_then(|found| found.stands).map(Index::degrees),
+        resultant_length: found.map(|found| found.resultant_length),
+        by_chance: found.map(|found| found.by_chance),
+        text: wording::goes_with(predicted),
+    }
 }
 
 fn benched(bench: &Bench) -> BenchedShaft<'_> {
@@ -129,6 +174,7 @@ fn benched(bench: &Bench) -> BenchedShaft<'_> {
     BenchedShaft {
         shaft: bench.shaft.as_str(),
         state: bench.state.word(),
+        nock_turns: bench.turns,
         measured: &bench.measures,
         derived: worked_out.into_iter().filter_map(derived).collect(),
         stiff_side_found_deg: spine(&bench.measures)

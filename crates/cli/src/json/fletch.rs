@@ -1,9 +1,10 @@
 //! Where the vanes go, as JSON.
 
-use quarterturn_geometry::Index;
+use quarterturn_geometry::{Index, Millimetres};
 use quarterturn_tuning::ShaftReport;
 use serde::Serialize;
 
+use crate::args::VaneAngle;
 use crate::failure::Failure;
 use crate::fletching::{Fletching, Kept};
 use crate::opened::Opened;
@@ -14,6 +15,10 @@ struct FletchAnswer<'a> {
     schema: &'static str,
     vanes: u8,
     cock_deg: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    vane_angle: Option<&'static str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    wrap_mm: Option<f64>,
     keep: Vec<KeptAnswer<'a>>,
     open: Vec<Other<'a>>,
     retire: Vec<Other<'a>>,
@@ -38,8 +43,10 @@ struct Other<'a> {
 pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> Result<String, Failure> {
     super::finite_line(&FletchAnswer {
         schema: "quarterturn.fletch/1",
-        vanes: fletching.vanes.count(),
-        cock_deg: fletching.cock.degrees(),
+        vanes: fletching.asked.vanes.count(),
+        cock_deg: fletching.asked.cock.degrees(),
+        vane_angle: fletching.asked.angle.map(VaneAngle::word),
+        wrap_mm: fletching.asked.wrap.map(Millimetres::mm),
         keep: fletching.kept.iter().map(kept).collect(),
         open: others(opened, &fletching.open),
         retire: others(opened, &fletching.retired),

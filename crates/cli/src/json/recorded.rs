@@ -70,6 +70,7 @@ impl Recorded {
                 Entry::Add(_) => "quarterturn.add/1",
                 Entry::Fix(_) => "quarterturn.fix/1",
                 Entry::Bench(_) => "quarterturn.bench/1",
+                Entry::Glue(_) => "quarterturn.glue/1",
                 Entry::Group(_) => "quarterturn.group/1",
                 Entry::Note(_) => "quarterturn.note/1",
                 Entry::Undo(_) => "quarterturn.undo/1",
@@ -96,6 +97,7 @@ const fn kind(deed: &Deed) -> &'static str {
         Deed::Corrected { .. } => "fix",
         Deed::Joined(_) => "add",
         Deed::Measured(_) => "bench",
+        Deed::Glued(_) => "glue",
         Deed::Grouped { .. } => "group",
         Deed::Noted => "note",
     }

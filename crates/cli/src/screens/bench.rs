@@ -3,32 +3,16 @@
 use quarterturn_bench::Wanted;
 use quarterturn_geometry::{Index, Millimetres};
 use quarterturn_journal::{State, Word};
-use quarterturn_tuning::{ShaftState, known_height};
+use quarterturn_tuning::{ShaftName, ShaftState, known_height};
 
 use crate::opened::Opened;
 use crate::wording::{self, Table, all, command, paragraph};
-use crate::workshop::{Asked, Bench, Chosen, Gauge, Limit, StandsOut, Workshop, spine};
+use crate::workshop::{
+    Asked, Bench, Chosen, Gauge, Limit, Predicted, StandsOut, Thrown, Workshop, spine,
+};
 
 /// How many measures stand in one table, so that it keeps to 80 columns.
 const ACROSS: usize = 6;
-
-/// Measures of a shaft were recorded.
-pub fn recorded_bench(opened: &Opened, shaft: &str) -> String {
-    format!("Recorded: what was measured of {shaft}.\n\nThen: {}\n", command("bench", &opened.path))
-}
-
-/// That the shaft which was measured is not to be shot.
-pub fn out_of_use(opened: &Opened, shaft: &str) -> Option<String> {
-    let roster = opened.journal.state().roster();
-    let mut all = roster.shafts.iter().chain(&roster.references);
-    let standing = all.find(|standing| standing.name.as_str() == shaft)?;
-    (!matches!(standing.state, ShaftState::InUse | ShaftState::Fletched)).then(|| {
-        format!(
-            "{shaft} is recorded as {}: its measures are kept all the same",
-            standing.state.word()
-        )
-    })
-}
 
 /// The set: its measures, what stands out, what was asked of it.
 pub fn bench(
@@ -36,6 +20,7 @@ pub fn bench(
     workshop: &Workshop,
     asked: &Asked,
     chosen: Option<&Chosen>,
+    predicted: &[Predicted],
 ) -> String {
     if workshop.shafts.is_empty() && workshop.references.is_empty() {
         let enter = "quarterturn bench JOURNAL 1 --mass 312.4gr --straight 0.08mm";
@@ -49,6 +34,9 @@ pub fn bench(
     blocks.extend(asked.limit.map(|limit| per_pound(workshop, limit)));
     blocks.extend(thrown(workshop, asked));
     blocks.extend(missing_vanes(opened.journal.state()));
+    blocks.extend(tape(workshop));
+    blocks.extend(nock_turns(opened.journal.state()));
+    blocks.extend(predicted.iter().map(goes_with_the_index));
     blocks.push(paragraph("Caution: ", wording::CUTTING));
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
@@ -101,8 +89,9 @@ fn sides(workshop: &Workshop) -> Option<String> {
         let found = spine(measures).and_then(|round| round.stiff_side).map(Index::degrees);
         let stiff = measures.stiff_side_deg.or(found).map(|deg| format!("stiff {deg:.0}"));
         let heavy = measures.heavy_side_deg.map(|deg| format!("heavy {deg:.0}"));
-        let sides: Vec<String> = stiff.into_iter().chain(heavy).collect();
-        (!sides.is_empty()).then(|| format!("{} {}", bench.shaft, sides.join(" and ")))
+        let crooked = measures.crooked_side_deg.map(|deg| format!("crooked {deg:.0}"));
+        let sides: Vec<String> = stiff.into_iter().chain(heavy).chain(crooked).collect();
+        (!sides.is_empty()).then(|| format!("{} {}", bench.shaft, all(sides)))
     };
     let said: Vec<String> = workshop.shafts.iter().filter_map(said).collect();
     let text = format!("{}; degrees clockwise from the mark, seen from the nock.", said.join(", "));
@@ -177,11 +166,12 @@ fn carried(workshop: &Workshop, asked: &Asked) -> Option<String> {
 fn per_pound(workshop: &Workshop, limit: Limit) -> String {
     let per_pound = workshop.per_pound(limit);
     let Some((lightest, least)) = per_pound.first() else {
-        let text = "grains per pound are not known before a finished arrow was weighed.";
+        let text = "grains per pound are not known before an arrow was weighed, bare or finished.";
         return paragraph("Mass: ", text);
     };
+    let bare = if Gauge::FinishedMass.of(&lightest.measures).is_none() { ", bare" } else { "" };
     let said = format!(
-        "the lightest, {}, has {least:.2} grains per pound at {:.1} lb",
+        "the lightest, {}{bare}, has {least:.2} grains per pound at {:.1} lb",
         lightest.shaft, limit.draw_lbf
     );
     let Some(limit_gr_lb) = limit.least_gr_lb else {
@@ -199,12 +189,21 @@ fn per_pound(workshop: &Workshop, limit: Limit) -> String {
 }
 
 fn thrown(workshop: &Workshop, asked: &Asked) -> Option<String> {
-    let crooked = asked.crooked?;
-    let said = workshop.thrown(crooked).into_iter().map(|thrown| {
+    let thrown = workshop.thrown(asked.crooked?);
+    // Ends that are read off the same line of a feeler gauge are said together.
+    let mut alike: Vec<(&Thrown<'_>, Vec<&ShaftName>)> = Vec::new();
+    for one in &thrown {
+        let same = |(first, _): &&mut (&Thrown<'_>, _)| first.throw == one.throw;
+        match alike.iter_mut().find(same) {
+            Some((_, names)) => names.push(&one.bench.shaft),
+            None => alike.push((one, vec![&one.bench.shaft])),
+        }
+    }
+    let said = alike.into_iter().map(|(thrown, names)| {
         format!(
             "{}: {:.2} mm out of square tilt the insert by {:.1} deg and throw the tip {:.2} mm off the \
              axis.",
-            thrown.bench.shaft,
+            all(names),
             thrown.runout_mm,
             thrown.tilt.degrees(),
             thrown.throw.mm()
@@ -227,6 +226,47 @@ fn missing_vanes(state: &State) -> Option<String> {
         setup.distance.metres()
     );
     Some(paragraph("Vanes: ", &text))
+}
+
+/// How much tape each bare arrow takes to weigh what the reference weighs.
+fn tape(workshop: &Workshop) -> Option<String> {
+    let tape = workshop.tape();
+    let said = tape.iter().map(|(bench, tape_gr)| format!("{} {tape_gr:.1}", bench.shaft));
+    let said: Vec<String> = said.collect();
+    let text = format!(
+        "grains that make each bare arrow as heavy as the reference, wrapped where the vanes go: {}.",
+        said.join(", ")
+    );
+    (!said.is_empty()).then(|| paragraph("Tape: ", &text))
+}
+
+/// How often each nock was turned, the most first.
+fn nock_turns(state: &State) -> Option<String> {
+    let bears = state.policy().nock_turns;
+    let shafts = || state.roster().shafts.iter().filter(|one| one.state == ShaftState::InUse);
+    let named = |wanted: &dyn Fn(usize) -> bool| {
+        all(shafts().filter(|one| wanted(one.turns)).map(|one| &one.name))
+    };
+    let mut counts: Vec<usize> = shafts().map(|one| one.turns).filter(|turns| *turns > 0).collect();
+    counts.sort_unstable_by(|a, b| b.cmp(a));
+    counts.dedup();
+    let most = *counts.first()?;
+    let said = counts
+        .iter()
+        .map(|turns| format!("{} {}", wording::count(*turns, "turn"), named(&|one| one == *turns)));
+    let renew = if most < bears {
+        format!("Renew one after {bears}, or at the first slip.")
+    } else {
+        format!("Renew that of {}: {bears} turns are enough.", named(&|one| one >= bears))
+    };
+    let said: Vec<String> = said.collect();
+    Some(paragraph("Nocks: ", &format!("{}. {renew}", said.join("; "))))
+}
+
+/// Whether a side goes with the index that was found.
+fn goes_with_the_index(predicted: &Predicted) -> String {
+    let said = format!("{}: {}", predicted.side.word(), wording::goes_with(predicted));
+    paragraph("Bench and butt: ", &said)
 }
 
 #[cfg(test)]

@@ -28,9 +28,13 @@ pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
     if !fletching.kept.is_empty() {
         blocks.push(table(fletching));
         blocks.push(paragraph("", READ_IT));
+        blocks.push(paragraph("", &wording::how_to_fletch(fletching.asked)));
     }
     blocks.extend(others(opened, "Still open: ", &fletching.open));
     blocks.extend(others(opened, "Retired: ", &fletching.retired));
+    if !fletching.retired.is_empty() {
+        blocks.push(format!("What to look at on those: {}", command("checklist", &opened.path)));
+    }
     let names = all(fletching.fletched.iter().map(|report| &report.shaft));
     blocks.extend((!fletching.fletched.is_empty()).then(|| format!("Fletched already: {names}.")));
     if fletching.kept.is_empty() {
@@ -38,7 +42,13 @@ pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
     } else {
         let cautions = wording::GLUE.iter().map(|caution| paragraph("Caution: ", caution));
         blocks.push(cautions.collect::<Vec<_>>().join("\n"));
-        blocks.push(format!("Then, for each: {} NAME --fletched", command("shaft", &opened.path)));
+        let sheet = command("paper fletch", &opened.path);
+        blocks.push(format!("To print: {sheet} --diameter 6.5mm"));
+        blocks.push(format!(
+            "Then: {} SHAFTS --part vanes --cure TIME\nand for each: {} NAME --fletched",
+            command("glue", &opened.path),
+            command("shaft", &opened.path)
+        ));
     }
     blocks.join("\n\n") + "\n"
 }
@@ -51,15 +61,15 @@ fn heading(fletching: &Fletching<'_>) -> String {
         "{} of {} can be fletched: {} vanes, the cock vane at {}.",
         fletching.kept.len(),
         count(shafts, "shaft"),
-        fletching.vanes.count(),
-        mark(fletching.cock)
+        fletching.asked.vanes.count(),
+        mark(fletching.asked.cock)
     )
 }
 
 fn table(fletching: &Fletching<'_>) -> String {
     let mut table = Table::new(["shaft", "mark at", "cock vane from the mark", "vanes at (deg)"]);
     for kept in &fletching.kept {
-        let way = turn(kept.report.index, fletching.cock);
+        let way = turn(kept.report.index, fletching.asked.cock);
         let vanes = kept.from_mark.iter().map(|vane| degrees(*vane));
         table.row([
             kept.report.shaft.to_string(),

@@ -48,6 +48,12 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
         Entry::Bench(bench) => {
             vec![format!("bench, {}: {}", bench.shaft, measured(&bench.measures))]
         }
+        Entry::Glue(glue) => vec![format!(
+            "glued, {}: {}, cures {} h",
+            glue.part,
+            glue.shafts.join(" "),
+            glue.cure_h
+        )],
         Entry::Group(group) => {
             let shots = shorthand::printed(&group.shots, opened.ruler().unit());
             let cold = if group.cold { ", cold" } else { "" };
@@ -81,8 +87,14 @@ fn measured(measures: &BenchMeasures) -> String {
     let numbers =
         numbers.map(|(gauge, value)| format!("{} {}", gauge.said().name, gauge.value(value)));
     let side = |name: &str, deg: Option<f64>| deg.map(|deg| format!("{name} side {deg} deg"));
-    let sides = [side("stiff", measures.stiff_side_deg), side("heavy", measures.heavy_side_deg)];
-    numbers.chain(sides.into_iter().flatten()).collect::<Vec<_>>().join(", ")
+    let sides = [
+        side("stiff", measures.stiff_side_deg),
+        side("heavy", measures.heavy_side_deg),
+        side("crooked", measures.crooked_side_deg),
+    ];
+    let cut = |end: &str, mm: Option<f64>| mm.map(|mm| format!("{mm:.1} mm cut off at the {end}"));
+    let cuts = [cut("point", measures.cut_point_mm), cut("nock", measures.cut_nock_mm)];
+    numbers.chain(cuts.into_iter().chain(sides).flatten()).collect::<Vec<_>>().join(", ")
 }
 
 fn became(fate: Fate) -> Option<String> {

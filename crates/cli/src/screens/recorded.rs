@@ -74,6 +74,7 @@ fn said(deed: Option<&Deed>) -> String {
         Some(Deed::Corrected { end }) => format!("the last correction of end {end}"),
         Some(Deed::Joined(name)) => format!("that {name} joined"),
         Some(Deed::Measured(name)) => format!("what was measured of {name}"),
+        Some(Deed::Glued(shafts)) => format!("what was glued on {}", wording::all(shafts)),
         Some(Deed::Grouped { shots }) => {
             format!("a group of {} with finished arrows", count(*shots, "shot"))
         }

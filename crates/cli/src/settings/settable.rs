@@ -1,7 +1,7 @@
 //! Which options can be set: those that a person would say the same way each time.
 
 /// The commands and their options.
-pub const COMMANDS: [(&str, &[&str]); 6] = [
+pub const COMMANDS: [(&str, &[&str]); 7] = [
     (
         "new",
         &[
@@ -19,7 +19,8 @@ pub const COMMANDS: [(&str, &[&str]); 6] = [
         ],
     ),
     ("paper", &["paper", "measured", "diameter", "units"]),
-    ("fletch", &["cock", "vanes"]),
+    ("cut", &["kerf", "squaring"]),
+    ("fletch", &["rest", "vanes", "vane-angle"]),
     ("heads", &["together"]),
     ("reach", &["plate", "chance"]),
     ("rehearse", &["group", "distance", "tolerance", "units", "arrows-per-end"]),

@@ -8,6 +8,13 @@ pub const FLEX_AND_LOOK: &str = "Flex and twist every shaft and listen; look at 
 pub const CUTTING: &str = "Carbon dust: cut wet or with suction, wear a fine dust mask, glasses and gloves, wipe up \
     wet, and keep it away from electronics. Flex every carbon shaft before its first shot.";
 
+/// What belongs beside gluing inserts; common practice of the trade.
+pub const INSERTS: [&str; 3] = [
+    "Glue and solvent: gloves and fresh air, and no flame near either; warm the metal, never the shaft.",
+    "Leave the nocks out and lay the shafts level while it cures: trapped air pushes an insert out.",
+    "Never shoot before the glue has cured.",
+];
+
 /// What belongs beside the mass of an arrow; common practice of the trade.
 pub const LEAST_MASS: &str = "Below the bow maker's least arrow mass a shot is close to a dry fire: his figure, not \
     this program's, is the limit.";

@@ -6,9 +6,12 @@ mod cautions;
 mod clock;
 mod count;
 mod doubt;
+mod goes_with;
 mod heads;
 mod hint;
+mod how_to_fletch;
 mod improbable;
+mod inspection;
 
 mod paragraph;
 mod pause;
@@ -26,19 +29,22 @@ mod why;
 pub use asides::asides;
 pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::{
-    BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS, OF_A_REACH,
+    BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, INSERTS, LEAST_MASS, OF_A_REACH,
 };
 pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
+pub use goes_with::goes_with;
 pub use heads::{WITH_BROADHEADS, growth, head_verdict};
 pub use hint::{hint, hint_kind};
+pub use how_to_fletch::how_to_fletch;
 pub use improbable::{improbable, improbable_here};
-pub use paragraph::paragraph;
+pub use inspection::{inspection, to_measure};
+pub use paragraph::{lines, paragraph};
 pub use pause::pause;
 pub use percent::{percent, percent_short};
 pub use quarterturn_entry::{all, either, visible};
-pub use reason::{reason, verdict};
+pub use reason::{reason, retire_reason, verdict};
 pub use ruler::Ruler;
 pub use shell::command;
 pub use standing_out::{far_shot, wide_shaft};

@@ -6,21 +6,23 @@ const WIDTH: usize = 80;
 /// `lead` and the text behind it in lines of at most 80 characters, each after the first as far in as the text.
 pub fn paragraph(lead: &str, text: &str) -> String {
     let indent = lead.chars().count();
-    let (mut broken, mut column) = (lead.to_owned(), indent);
+    let between = format!("\n{}", " ".repeat(indent));
+    lead.to_owned() + &lines(text, WIDTH.saturating_sub(indent)).join(&between)
+}
+
+/// The words of the text in lines of at most so many characters; a longer word has a line to itself.
+pub fn lines(text: &str, width: usize) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
     for word in text.split_whitespace() {
-        let width = word.chars().count();
-        if column > indent && column + 1 + width > WIDTH {
-            broken.push('\n');
-            broken.push_str(&" ".repeat(indent));
-            column = indent;
-        } else if column > indent {
-            broken.push(' ');
-            column += 1;
+        match lines.last_mut() {
+            Some(line) if line.chars().count() + 1 + word.chars().count() <= width => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
         }
-        broken.push_str(word);
-        column += width;
     }
-    broken
+    lines
 }
 
 #[cfg(test)]

@@ -55,6 +55,18 @@ fn open(reason: OpenReason, report: &ShaftReport) -> String {
     }
 }
 
+/// The reason for which a shaft was retired, in a word or two.
+pub const fn retire_reason(reason: RetireReason) -> &'static str {
+    match reason {
+        RetireReason::CircleTooBig => "circle too big",
+        RetireReason::CentreOff => "centre off",
+        RetireReason::DoesNotRepeat => "does not repeat",
+        RetireReason::SetAside => "set aside",
+        RetireReason::Lost => "lost",
+        RetireReason::Broken => "broken",
+    }
+}
+
 fn retired(reason: RetireReason, report: &ShaftReport, ruler: Ruler) -> String {
     let best = || {
         let miss = ruler.miss_of(report.miss.mean);

@@ -68,14 +68,17 @@ impl Workshop {
         })
     }
 
-    /// Grains per pound of every finished arrow, the lightest first.
+    /// Grains per pound of every arrow, bare where it was not weighed finished, the lightest first.
     pub fn per_pound(&self, limit: Limit) -> Vec<(&Bench, f64)> {
         let per_pound = |(bench, mass_gr): (_, f64)| {
             let mass = Grains::new(mass_gr).ok()?;
             Some((bench, grains_per_pound(mass, limit.draw_lbf).ok()?))
         };
-        let with = self.with(Gauge::FinishedMass).into_iter();
-        let mut per_pound: Vec<_> = with.filter_map(per_pound).collect();
+        let weighed = self.candidates().filter_map(|bench| {
+            let mass = Gauge::FinishedMass.of(&bench.measures);
+            Some((bench, mass.or_else(|| Gauge::BareMass.of(&bench.measures))?))
+        });
+        let mut per_pound: Vec<_> = weighed.filter_map(per_pound).collect();
         per_pound.sort_by(|(_, a), (_, b)| a.total_cmp(b));
         per_pound
     }

@@ -66,8 +66,10 @@ fn compared(candidates: &[&Bench]) -> (Vec<Gauge>, Vec<(Gauge, Vec<ShaftName>)>)
             _ => {}
         }
     }
-    if compared.contains(&Gauge::FinishedMass) {
-        compared.retain(|gauge| *gauge != Gauge::Mass);
+    // Of a mass the latest that all have: the others are parts of it.
+    let masses = [Gauge::FinishedMass, Gauge::BareMass, Gauge::Mass];
+    if let Some(latest) = masses.into_iter().find(|gauge| compared.contains(gauge)) {
+        compared.retain(|gauge| *gauge == latest || !masses.contains(gauge));
     }
     (compared, lacking)
 }

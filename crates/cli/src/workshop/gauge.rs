@@ -16,6 +16,7 @@ pub enum Gauge {
     SpineSpread,
     Square,
     Wobble,
+    BareMass,
     FinishedMass,
     Balance,
     FrontOfCentre,
@@ -38,7 +39,7 @@ pub struct Said {
 
 impl Gauge {
     /// Every gauge, in the order of the work.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 13] = [
         Self::Mass,
         Self::Length,
         Self::Straightness,
@@ -48,6 +49,7 @@ impl Gauge {
         Self::SpineSpread,
         Self::Square,
         Self::Wobble,
+        Self::BareMass,
         Self::FinishedMass,
         Self::Balance,
         Self::FrontOfCentre,
@@ -67,6 +69,7 @@ impl Gauge {
             Self::SpineSpread => ("spine around the shaft", "round in", "spine_spread_in", " in", 3, 0.001),
             Self::Square => ("end out of square", "square mm", "square_runout_mm", " mm", 2, 0.05),
             Self::Wobble => ("wobble", "wobble mm", "wobble_mm", " mm", 2, 0.05),
+            Self::BareMass => ("bare mass", "bare gr", "bare_mass_gr", " gr", 1, 0.1),
             Self::FinishedMass => ("finished mass", "finished gr", "finished_mass_gr", " gr", 1, 0.1),
             Self::Balance => ("balance point", "balance mm", "balance_mm", " mm", 1, 1.0),
             Self::FrontOfCentre => ("front of centre", "FOC %", "front_of_centre_percent", " %", 1, 0.2),
@@ -89,6 +92,7 @@ impl Gauge {
             }
             Self::Square => measures.square_runout_mm,
             Self::Wobble => measures.wobble_mm,
+            Self::BareMass => measures.bare_mass_gr,
             Self::FinishedMass => measures.finished_mass_gr,
             Self::Balance => measures.balance_mm,
             Self::FrontOfCentre => front_of_centre(measures),
@@ -98,9 +102,11 @@ impl Gauge {
     /// What is wanted of it where shafts are chosen, if it is looked at there.
     pub const fn wanted(self) -> Option<Wanted> {
         match self {
-            Self::Mass | Self::Spine | Self::FinishedMass | Self::FrontOfCentre => {
-                Some(Wanted::Alike)
-            }
+            Self::Mass
+            | Self::Spine
+            | Self::BareMass
+            | Self::FinishedMass
+            | Self::FrontOfCentre => Some(Wanted::Alike),
             Self::Straightness | Self::SpineSpread | Self::Wobble => Some(Wanted::Small),
             _ => None,
         }

@@ -2,21 +2,29 @@
 
 mod asked;
 mod chosen;
+mod cut_list;
 mod gauge;
+mod predicted;
+mod slip;
 
 use quarterturn_bench::{Apart, standing_apart};
 use quarterturn_journal::{BenchMeasures, State};
 use quarterturn_statistics::Sample;
-use quarterturn_tuning::{ShaftName, ShaftState};
+use quarterturn_tuning::{ShaftName, ShaftState, Standing};
 
-pub use asked::{Asked, Crooked, Limit};
+pub use asked::{Asked, Crooked, Limit, Thrown};
 pub use chosen::Chosen;
+pub use cut_list::{CutList, Gate, Planned};
 pub use gauge::{Gauge, spine};
+pub use predicted::{BenchSide, FEWEST_TURNED, Found, Predicted, predicted};
+pub use slip::unit_slip;
 
 /// One shaft or reference on the bench.
 pub struct Bench {
     pub shaft: ShaftName,
     pub state: ShaftState,
+    /// How often its nock was turned in its present life.
+    pub turns: usize,
     pub measures: BenchMeasures,
 }
 
@@ -38,14 +46,25 @@ pub struct StandsOut<'a> {
     pub n: usize,
 }
 
+/// The shafts that may yet become arrows of the set, or are.
+fn candidates(state: &State) -> impl Iterator<Item = &Standing> {
+    state.roster().shafts.iter().filter(|standing| !is_gone(standing.state))
+}
+
+/// Whether a shaft is out of the set as it stands.
+fn is_gone(state: ShaftState) -> bool {
+    matches!(state, ShaftState::Lost | ShaftState::Broken | ShaftState::SetAside)
+}
+
 impl Workshop {
     /// Reads what stands in a journal.
     pub fn of(state: &State) -> Self {
         let roster = state.roster();
-        let measured = |standings: &[quarterturn_tuning::Standing]| {
+        let measured = |standings: &[Standing]| {
             let bench = standings.iter().map(|standing| Bench {
                 shaft: standing.name.clone(),
                 state: standing.state,
+                turns: standing.turns,
                 measures: state.measures(&standing.name),
             });
             bench.filter(|bench| bench.measures != BenchMeasures::default()).collect()
@@ -55,9 +74,7 @@ impl Workshop {
 
     /// The measured shafts that may yet become arrows of the set.
     fn candidates(&self) -> impl Iterator<Item = &Bench> {
-        let gone =
-            |state| matches!(state, ShaftState::Lost | ShaftState::Broken | ShaftState::SetAside);
-        self.shafts.iter().filter(move |bench| !gone(bench.state))
+        self.shafts.iter().filter(|bench| !is_gone(bench.state))
     }
 
     /// Each shaft that may become an arrow and has the measure.
@@ -69,6 +86,16 @@ impl Workshop {
     pub fn median(&self, gauge: Gauge) -> Option<f64> {
         let values = self.with(gauge).into_iter().map(|(_, value)| value).collect();
         Sample::new(values).ok().map(|sample| sample.median())
+    }
+
+    /// How much tape makes each bare arrow as heavy as the references are, in the median: grains, negative where it is
+    /// heavier.
+    pub fn tape(&self) -> Vec<(&Bench, f64)> {
+        let references = self.references.iter();
+        let finished = references.filter_map(|bench| Gauge::FinishedMass.of(&bench.measures));
+        let Ok(finished) = Sample::new(finished.collect()) else { return Vec::new() };
+        let bare = self.with(Gauge::BareMass).into_iter();
+        bare.map(|(bench, bare_gr)| (bench, finished.median() - bare_gr)).collect()
     }
 
     /// What stands apart, measure by measure.

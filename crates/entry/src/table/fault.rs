@@ -102,8 +102,8 @@ pub enum TableFault {
 }
 
 /// The kinds of entries.
-pub(super) const KINDS: [&str; 11] =
-    ["new", "end", "bow", "shaft", "add", "fix", "bench", "group", "note", "undo", "redo"];
+pub(super) const KINDS: [&str; 12] =
+    ["new", "end", "bow", "shaft", "add", "fix", "bench", "glue", "group", "note", "undo", "redo"];
 
 impl TableFault {
     /// What an entry's data are not.

@@ -8,6 +8,7 @@ mod creating;
 mod damage;
 mod fixing;
 mod format_1;
+mod gluing;
 mod grouping;
 mod long_journals;
 mod messages;

@@ -21,6 +21,7 @@ mod planted_mixed_models;
 mod register;
 mod robust;
 mod samples;
+mod shared_turn;
 mod shares;
 mod spread;
 mod spread_tests;
