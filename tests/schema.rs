@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
-use crate::{bench, bow, fletch, heads, hints};
+use crate::{bench, bow, fletch, heads, hints, photo};
 
 const FOLDER: &str = "docs/schema";
 
@@ -66,6 +66,7 @@ fn answers() -> Vec<Value> {
     answers.extend(rest.map(ask));
     answers.extend(answers_about_finished_arrows());
     answers.extend(answers_about_the_file());
+    answers.extend(photo::answers());
     answers.extend([bench::recorded(), bench::set(), fletch::answer()]);
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";

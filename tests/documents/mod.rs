@@ -16,6 +16,8 @@ use crate::support::repository::{read, root, sources};
 use crate::support::{Folder, shell};
 
 const TUTORIAL: &str = "docs/tutorial/";
+/// It has a photo of the face in its folder.
+const PHOTO: &str = "docs/photo.md";
 
 #[test]
 fn every_command_shows_what_the_documents_show() {
@@ -23,7 +25,11 @@ fn every_command_shows_what_the_documents_show() {
     paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
     for path in paths {
-        play(&Folder::new(), &path);
+        let folder = Folder::new();
+        if path == PHOTO {
+            fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
+        }
+        play(&folder, &path);
     }
 }
 

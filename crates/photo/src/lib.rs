@@ -13,6 +13,8 @@ mod find;
 mod found;
 mod fourth;
 mod ink;
+#[cfg(feature = "read")]
+mod jpeg_end;
 mod lines;
 mod look;
 mod luminance;

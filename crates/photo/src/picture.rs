@@ -5,6 +5,7 @@ use std::io::Cursor;
 use image::codecs::jpeg::JpegEncoder;
 use image::{DynamicImage, GenericImageView, ImageDecoder, ImageError, ImageReader, Limits};
 
+use crate::jpeg_end::has_end;
 use crate::{Luminance, PictureError};
 
 /// Telephones take up to 50 million pixels.
@@ -36,6 +37,9 @@ impl Picture {
         let (width, height) = decoder.dimensions();
         if u64::from(width) * u64::from(height) > MOST_MILLION_PIXELS * 1_000_000 {
             return Err(PictureError::TooLarge { width, height, most: MOST_MILLION_PIXELS });
+        }
+        if !has_end(bytes) {
+            return Err(PictureError::Damaged { reason: "its end is missing".to_owned() });
         }
         let orientation = decoder.orientation().map_err(refused)?;
         let mut picture = DynamicImage::from_decoder(decoder).map_err(refused)?;
@@ -156,7 +160,7 @@ mod tests {
         }
         for format in [ImageFormat::Jpeg, ImageFormat::Png] {
             let whole = file(format);
-            for cut in [20, whole.len() / 2] {
+            for cut in [20, whole.len() / 2, whole.len() - 2] {
                 let read = Picture::read(&whole[..cut]);
                 assert!(
                     matches!(read, Err(PictureError::Damaged { .. })),

@@ -41,7 +41,25 @@ fn worst_mm(view: &Homography, camera: &Camera) -> f64 {
 fn photo(seed: u64, sheet: &Sheet) -> (Scene, Luminance) {
     let mut scene = Scene::of(seed, SIZE, BEND);
     let photo = scene.photo(sheet);
+    if let Ok(folder) = std::env::var("QUARTERTURN_PHOTOS") {
+        write(&folder, seed, &scene, &photo);
+    }
     (scene, photo)
+}
+
+/// The photo as a PGM, and beside it where its marks and holes are, on the face and in it.
+fn write(folder: &str, seed: u64, scene: &Scene, photo: &Luminance) {
+    let header = format!("P5 {} {} 255\n", photo.width(), photo.height());
+    let bytes = [header.as_bytes(), photo.values()].concat();
+    std::fs::write(format!("{folder}/{seed}.pgm"), bytes).unwrap();
+    let marks = Corner::ALL.map(|corner| corner.point(SPACING));
+    let holes = scene.holes.iter().map(|hole| Point::new(hole.x, hole.y));
+    let line = |at: Point| {
+        let Pixel { x_px, y_px } = pixel(&scene.camera, at);
+        format!("{:.2},{:.2}={x_px:.1},{y_px:.1}\n", at.x_mm, at.y_mm)
+    };
+    let lines: String = marks.into_iter().chain(holes).map(line).collect();
+    std::fs::write(format!("{folder}/{seed}.txt"), lines).unwrap();
 }
 
 #[test]
@@ -66,6 +84,26 @@ fn the_marks_are_found_and_the_hits_are_right() {
     );
     assert!(worst_mm <= HITS_WITHIN_MM, "a wrong set was taken: {worst_mm} mm");
     assert!(found.len() as f64 >= 0.95 * views as f64, "{} of {views}", found.len());
+}
+
+/// The photos that other tests and the documents use are views of these scenes.
+#[test]
+fn the_committed_photos_are_of_these_scenes() {
+    for (committed, seed) in [
+        (include_str!("../../../../fixtures/photo/slanting.json"), 10),
+        (include_str!("../../../../fixtures/photo/covered.json"), 90),
+    ] {
+        assert!(committed.contains(&format!("\"view\": {seed},")));
+        let scene = Scene::of(seed, SIZE, BEND);
+        let marks = Corner::ALL.map(|corner| corner.point(SPACING));
+        let holes = scene.holes.iter().map(|hole| Point::new(hole.x, hole.y));
+        for at in marks.into_iter().chain(holes) {
+            let Pixel { x_px, y_px } = pixel(&scene.camera, at);
+            let written = |value: f64| format!("    {:?}", (value * 10.0).round() / 10.0);
+            let [x, y] = [x_px, y_px].map(written);
+            assert!(committed.contains(&format!("{x},\n{y}\n")), "{seed}: {x} {y}");
+        }
+    }
 }
 
 /// Marks that are hidden, and others where none should be: what is taken is right all the same.
