@@ -19,6 +19,9 @@ const CLEAR: f64 = 0.035;
 /// And runs where it should within this.
 const THERE_MM: f64 = 0.8;
 
+/// Of ten pieces that are seen, shadows and shafts may be taken for lines in the others.
+const MOST_IN_TEN: usize = 5;
+
 /// What is seen of the bold lines.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Lines(pub Vec<Piece>);
@@ -41,6 +44,11 @@ impl Piece {
             Along::X => offset.y_mm,
             Along::Y => offset.x_mm,
         }
+    }
+
+    /// How far out its line is.
+    fn place_mm(&self) -> f64 {
+        self.across_mm(self.point.from_spot())
     }
 
     fn is_there(&self) -> bool {
@@ -79,14 +87,23 @@ impl Lines {
         self.0.iter().filter(|piece| piece.is_there()).count()
     }
 
+    /// Those beside the middle lines, which run through the spot whatever the spacing.
+    fn outer(&self) -> Self {
+        Self(self.0.iter().copied().filter(|piece| piece.place_mm() != 0.0).collect())
+    }
+
     /// Whether enough of them say that the view is right.
     pub fn prove(&self) -> bool {
-        self.there() >= 10 && self.there() * 10 >= self.0.len() * 6
+        self.there() >= 10 && self.are_mostly_there() && self.outer().are_mostly_there()
     }
 
     /// Whether they say that it is wrong.
     pub fn disprove(&self) -> bool {
-        self.0.len() >= 10 && self.there() * 10 < self.0.len() * 4
+        [self, &self.outer()].iter().any(|lines| lines.0.len() >= 8 && !lines.are_mostly_there())
+    }
+
+    fn are_mostly_there(&self) -> bool {
+        self.there() * 10 >= self.0.len() * MOST_IN_TEN
     }
 
     /// How far off those are that run where they should, as a root mean square; `None` where there is none.

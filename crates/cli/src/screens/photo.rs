@@ -34,11 +34,11 @@ fn marks(photo: &PhotoView) -> String {
 }
 
 fn in_the_picture(found: &Found) -> String {
-    let alike = format!("laid on the face they are alike within {:.0} %", 100.0 * found.unlike);
+    let alike = format!("alike within {:.0} % once laid on the face", 100.0 * found.unlike);
     let marks = match found.told {
-        None => format!("all four found in the picture; {alike}"),
+        None => format!("all four found in the picture, {alike}"),
         Some(corner) => format!(
-            "three found in the picture, the one {} told from them and from what is left of it; {alike}",
+            "three found in the picture, the one {} told from them and from what is left of it; the three are {alike}",
             corner.name()
         ),
     };
