@@ -26,7 +26,8 @@ fn refused(folder: &Folder, options: &[&str], code: i32, message: &str) {
 
 /// The journal, and the names of all files but that of its lock.
 fn written(folder: &Folder) -> (String, Vec<String>) {
-    let names = folder.names().into_iter().filter(|name| !name.ends_with(".lock"));
+    let lock = format!("{JOURNAL}.lock");
+    let names = folder.names().into_iter().filter(|name| *name != lock);
     (folder.read(JOURNAL), names.collect())
 }
 

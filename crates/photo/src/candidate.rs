@@ -100,6 +100,11 @@ impl Candidate {
         Self { middle, spread: self.spread * (by * by), ..self }
     }
 
+    /// Whether it is the same mark as `other`, seen once more.
+    pub fn is_at(&self, other: &Self) -> bool {
+        (self.middle - other.middle).norm() < other.radius() / 2.0
+    }
+
     /// The larger radius of its white disc, px.
     pub fn radius(&self) -> f64 {
         2.0 * self.spread.trace().sqrt()

@@ -12,7 +12,9 @@ use crate::{Corner, Dot};
 /// Steps of the search for the view in which three marks are round.
 const STEPS: usize = 12;
 /// How little the three may then be round, as a root mean square of shares: more are not three of one face.
-const UNROUND: f64 = 0.08;
+const UNROUND: f64 = 0.16;
+/// The same where the four are taken for a parallelogram, which a face seen slantwise nearly is.
+const FAR_FROM_ROUND: f64 = 1.0;
 /// Steps by the lines of the grid.
 const BY_LINES: usize = 6;
 /// How far round its guessed place the mark is looked for, and how finely, mm.
@@ -105,8 +107,11 @@ impl Three<'_> {
         let at = Corner::ALL.iter().position(|corner| *corner == self.missing)?;
         let beside = |by: usize| middle(Corner::ALL[(at + by) % 4]);
         let mut pixel = beside(1)? + beside(3)? - beside(2)?;
-        for _ in 0..STEPS {
+        for step in 0..STEPS {
             let here = self.unround(pixel, spacing)?;
+            if step == 0 && rms(&here) > FAR_FROM_ROUND {
+                return None;
+            }
             let step_px = self.marks[0].1.radius() / 20.0;
             let slope = |way: Vector2<f64>| {
                 let there = self.unround(pixel + way * step_px, spacing)?;
@@ -125,8 +130,8 @@ impl Three<'_> {
             pixel -= normal.try_inverse()? * right;
         }
         let left = self.unround(pixel, spacing)?;
-        let rms = (left.iter().map(|one| one * one).sum::<f64>() / 9.0).sqrt();
-        (rms < 2.0 * UNROUND).then(|| self.view(Pixel::new(pixel.x, pixel.y), spacing))?
+        let is_one = rms(&left) < UNROUND;
+        is_one.then(|| self.view(Pixel::new(pixel.x, pixel.y), spacing))?
     }
 
     /// By how much the size of the three, along each axis of the face, differs at most from the printed one, as a share.
@@ -174,6 +179,10 @@ impl Three<'_> {
         }
         sums.value()
     }
+}
+
+fn rms(missed: &[f64; 9]) -> f64 {
+    (missed.iter().map(|one| one * one).sum::<f64>() / 9.0).sqrt()
 }
 
 /// The places of a square lattice round about one.

@@ -26,7 +26,9 @@ mod picture;
 mod picture_error;
 mod region;
 mod regions;
+mod seen;
 mod set;
+mod ways;
 
 pub use corner::Corner;
 pub use dot::Dot;

@@ -7,6 +7,8 @@
 )]
 
 mod camera;
+#[cfg(feature = "read")]
+mod hostile;
 mod scene;
 mod sheet;
 
