@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use crate::support::repository::read;
 
 /// Crates of the whole workspace with its tests, ours among them. The program itself is built from fewer.
-const MOST_CRATES: usize = 125;
+const MOST_CRATES: usize = 130;
 
 /// Listed in the lock file in every version that nalgebra can convert to, and built in none.
 const NEVER_BUILT: &str = "glam";

@@ -1,7 +1,7 @@
 //! Every command opens its help with examples, and each of them does what it says.
 
 use crate::commands_page::{below, help};
-use crate::support::{Folder, shell};
+use crate::support::{Folder, repository::root, shell};
 
 /// These ask a person; what they ask and understand is tried by their own tests.
 const ASK: [&str; 2] = ["quarterturn end dozen.journal", "quarterturn practice trial.journal"];
@@ -18,6 +18,7 @@ printf 'R 0, 3 r5 u2\n\nR r1, 8 l4 u15 p\n' > evening.txt
 printf '{"shots":[{"shaft":"R","x_mm":3,"y_mm":-12},{"shaft":"7","x_mm":31,"y_mm":8}]}' > end.json
 printf 'end,shaft,x_mm,y_mm\n1,R,3,-12\n1,5,31,8\n' > ends.csv
 quarterturn export dozen.journal --json > dozen.json
+printf 'R=1804,1422\n7=1710,1544 i3 p\n' > holes.txt
 "#;
 
 #[test]
@@ -59,6 +60,8 @@ fn prepare(folder: &Folder, command: &str) {
         "repair" => format!("{BEFOREHAND}\nsed -i '3s/e/E/' dozen.journal"),
         _ => BEFOREHAND.to_owned(),
     };
+    std::fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg"))
+        .expect("a photo");
     let (done, said) = shell::run(folder.path(), &before);
     assert!(done, "{said}");
 }

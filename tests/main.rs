@@ -36,6 +36,7 @@ mod next;
 mod note;
 mod odd_inputs;
 mod paper;
+mod photo;
 mod plot;
 mod practice;
 mod purity;

@@ -5,8 +5,12 @@ use crate::support::repository::{read, sources};
 
 const PURE: [&str; 4] = ["geometry", "statistics", "bench", "tuning"];
 
-/// Those whose own sources do so. What is typed is read into the journal's entries, whose crate has the files.
-const PURE_SOURCES: [&str; 5] = ["geometry", "statistics", "bench", "tuning", "entry"];
+/// Those whose own sources do so. What is typed is read into the journal's entries, whose crate has the files; a decoder
+/// of pictures could read files and is given bytes.
+const PURE_SOURCES: [&str; 6] = ["geometry", "statistics", "bench", "photo", "tuning", "entry"];
+
+/// A reader of bytes that are in memory already.
+const IN_MEMORY: &str = "use std::io::Cursor;";
 
 /// What they may depend on, none of which does any of these things with the features we ask for.
 const PURE_DEPENDENCIES: [&str; 9] = [
@@ -45,6 +49,7 @@ fn the_pure_crates_reach_for_nothing_outside() {
         assert!(!sources.is_empty(), "{name} has no source");
         for source in sources.iter().filter(|source| !is_test(&source.path)) {
             let code: String = source.text.lines().map(without_comment).collect();
+            let code = code.replace(IN_MEMORY, "");
             assert_eq!(impure_module(&code), None, "in {}", source.path);
             let word = IMPURE_WORDS.iter().find(|word| holds_word(&code, word));
             assert_eq!(word, None, "in {}", source.path);

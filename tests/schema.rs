@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
-use crate::{bench, bow, checklist, cut, fletch, glue, heads, hints};
+use crate::{bench, bow, checklist, cut, fletch, glue, heads, hints, photo};
 
 const FOLDER: &str = "docs/schema";
 
@@ -70,6 +70,7 @@ fn answers() -> Vec<Value> {
     answers.push(folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json());
     answers.extend([bench::recorded(), bench::set(), fletch::answer(), cut::answer()]);
     answers.extend(glue::answers().into_iter().chain(checklist::answers()));
+    answers.extend(photo::answers());
     let rehearse =
         "rehearse --group 40mm --distance 18.3m --tolerance 40mm --shafts 1 --dozens 20 --json";
     answers.push(folder.run(rehearse).json());

@@ -16,13 +16,15 @@ use crate::support::repository::{read, root, sources};
 use crate::support::{Folder, shell};
 
 const TUTORIAL: &str = "docs/tutorial/";
+/// It has a photo of the face in its folder.
+const PHOTO: &str = "docs/photo.md";
 
 #[test]
 fn every_command_shows_what_the_documents_show() {
     let mut paths: Vec<_> = sources("docs").into_iter().map(|source| source.path).collect();
     paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
-    let faults: String = paths.iter().map(|path| play(&Folder::new(), path)).collect();
+    let faults: String = paths.iter().map(|path| play(&prepared(path), path)).collect();
     assert!(faults.is_empty(), "{faults}");
 }
 
@@ -68,6 +70,15 @@ fn the_cargo_commands_are_those_of_the_ci() {
     for verb in verbs {
         assert!(ci.contains(&format!("readme_command {verb}")), "nobody runs `cargo {verb}`");
     }
+}
+
+/// The empty folder of a document; that of the photo has one in it.
+fn prepared(path: &str) -> Folder {
+    let folder = Folder::new();
+    if path == PHOTO {
+        fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
+    }
+    folder
 }
 
 /// Runs the commands of one document in `folder`, and says where what comes is not what is shown.

@@ -8,6 +8,7 @@ mod heads;
 mod json_end;
 mod options;
 mod paper;
+mod photo;
 mod rehearse;
 mod typed_end;
 

@@ -12,6 +12,10 @@ const MOST_BYTES: u64 = 1 << 20;
 /// A table of a hundred thousand shots is smaller.
 const MOST_BYTES_OF_A_TABLE: u64 = 64 << 20;
 
+/// A telephone's photo of 50 million pixels is smaller.
+#[cfg(feature = "photo")]
+const MOST_BYTES_OF_A_PHOTO: u64 = 64 << 20;
+
 /// A line that a person types is far shorter.
 const MOST_BYTES_OF_A_LINE: u64 = 1 << 16;
 
@@ -33,7 +37,39 @@ pub fn table(path: &Path) -> Result<Input, Failure> {
     within(path, MOST_BYTES_OF_A_TABLE, "a table")
 }
 
+/// Bytes and where they came from.
+#[cfg(feature = "photo")]
+pub struct Bytes {
+    /// The bytes.
+    pub bytes: Vec<u8>,
+    /// The file, or "standard input".
+    pub origin: String,
+}
+
+/// The same of a photo, which is no text.
+#[cfg(feature = "photo")]
+pub fn bytes(path: &Path) -> Result<Bytes, Failure> {
+    let (bytes, origin) = bytes_within(path, MOST_BYTES_OF_A_PHOTO, "a photo")?;
+    Ok(Bytes { bytes, origin })
+}
+
 fn within(path: &Path, most: u64, what: &str) -> Result<Input, Failure> {
+    let (bytes, origin) = bytes_within(path, most, what)?;
+    let encoding = match bytes.as_slice() {
+        [0xff, 0xfe, ..] | [0xfe, 0xff, ..] => "it is in UTF-16: save it as UTF-8",
+        _ => "save it as UTF-8",
+    };
+    match String::from_utf8(bytes) {
+        // Some editors begin a file with a mark that no reader of JSON expects.
+        Ok(text) => Ok(Input { text: text.trim_start_matches('\u{feff}').to_owned(), origin }),
+        Err(_) => {
+            Err(Failure::new(Kind::Data, format!("{origin} is not text in UTF-8"))
+                .hinting([encoding]))
+        }
+    }
+}
+
+fn bytes_within(path: &Path, most: u64, what: &str) -> Result<(Vec<u8>, String), Failure> {
     let origin =
         if is_standard(path) { "standard input".into() } else { path.display().to_string() };
     let failed =
@@ -49,18 +85,7 @@ fn within(path: &Path, most: u64, what: &str) -> Result<Input, Failure> {
         let what = format!("{origin} is longer than {what} can be: more than {most} bytes");
         return Err(Failure::new(Kind::Data, what));
     }
-    let encoding = match bytes.as_slice() {
-        [0xff, 0xfe, ..] | [0xfe, 0xff, ..] => "it is in UTF-16: save it as UTF-8",
-        _ => "save it as UTF-8",
-    };
-    match String::from_utf8(bytes) {
-        // Some editors begin a file with a mark that no reader of JSON expects.
-        Ok(text) => Ok(Input { text: text.trim_start_matches('\u{feff}').to_owned(), origin }),
-        Err(_) => {
-            Err(Failure::new(Kind::Data, format!("{origin} is not text in UTF-8"))
-                .hinting([encoding]))
-        }
-    }
+    Ok((bytes, origin))
 }
 
 /// The next line of standard input, without its end; nothing where it has ended.

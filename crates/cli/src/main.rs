@@ -19,6 +19,7 @@ mod json;
 mod opened;
 mod output;
 mod paper;
+mod photo;
 mod plot;
 mod progress;
 mod refusal;

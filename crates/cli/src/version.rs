@@ -3,20 +3,14 @@
 use quarterturn_journal::FORMAT;
 
 /// The parts that a build may leave out, and whether this one has them.
-const PARTS: [(&str, bool); 0] = [];
+const PARTS: [(&str, bool); 1] = [("photo", cfg!(feature = "photo"))];
 
 /// The lines behind the program's name.
 pub fn version() -> String {
-    let commit =
-        option_env!("QUARTERTURN_COMMIT").map_or(String::new(), |commit| format!(" ({commit})"));
-    let parts: Vec<_> = PARTS
-        .iter()
-        .map(|(name, built)| format!("{name} {}", if *built { "yes" } else { "no" }))
-        .collect();
-    let parts = if parts.is_empty() {
-        String::new()
-    } else {
-        format!("\nbuilt with: {}", parts.join(", "))
+    let commit = option_env!("QUARTERTURN_COMMIT").unwrap_or("no commit known");
+    let part = |(name, built): &(&str, bool)| {
+        format!("{} {name}", if *built { "with" } else { "without" })
     };
-    format!("{}{commit}{parts}\njournal format: {FORMAT}", env!("CARGO_PKG_VERSION"))
+    let parts = PARTS.iter().map(part).collect::<Vec<_>>().join(", ");
+    format!("{} ({commit})\nbuilt {parts}\njournal format: {FORMAT}", env!("CARGO_PKG_VERSION"))
 }

@@ -1,6 +1,7 @@
 //! What people type and other programs write, read into the entries of a journal, and printed back.
 //!
 //! - [`shorthand`] is the short line in which an end is typed; `docs/entry.md` has its grammar.
+//! - [`pixels`] are places in a photo: of holes and of marks.
 //! - [`quantity`] is a number with its unit, as people type it.
 //! - [`table`] is a table of shots from outside, and [`exported`] an export as JSON: both are read into
 //!   [`Incoming`] entries, each with an id, so that nothing is added twice.
@@ -28,6 +29,7 @@ mod exported;
 mod incoming;
 mod list;
 mod located;
+pub mod pixels;
 pub mod quantity;
 pub mod shorthand;
 mod suggestion;

@@ -23,6 +23,7 @@ mod new;
 mod next;
 mod note;
 mod paper;
+mod photo;
 mod plot;
 mod positions_value;
 mod practice;
@@ -62,6 +63,7 @@ pub use new::NewArgs;
 pub use next::NextArgs;
 pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
+pub use photo::PhotoArgs;
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
 pub use reach::ReachArgs;
@@ -111,6 +113,8 @@ pub enum Command {
     New(Box<NewArgs>),
     /// Enter an end: where each arrow hit and how it leaned
     End(EndArgs),
+    /// Enter an end from a photo of the face
+    Photo(Box<PhotoArgs>),
     /// What to shoot or do now, and why
     Next(NextArgs),
     /// Every shaft: its miss, its verdict and the reason

@@ -23,6 +23,7 @@ mod new;
 mod next;
 mod note;
 mod paper;
+mod photo;
 mod plot;
 mod practice;
 mod reach;
@@ -51,6 +52,7 @@ pub fn run(command: Option<Command>) -> Result<Answer, Failure> {
         Command::Show(args) => show::run(&args),
         Command::Plot(args) => plot::run(&args),
         Command::Report(args) => report::run(&args),
+        Command::Photo(args) => photo::run(&args),
         Command::Paper(args) => paper::run(&args),
         Command::Bow(args) => bow::run(&args),
         Command::Shaft(args) => shaft::run(&args),

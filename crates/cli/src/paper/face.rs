@@ -1,10 +1,11 @@
 //! The face with a grid: hits are read off it, or from a photo of it.
 
 use quarterturn_geometry::{Angle, Millimetres, Offset};
+use quarterturn_photo::{Corner, Dot};
 
 use super::grid::Grid;
 use super::page::Page;
-use super::photo_mark::{self, photo_mark};
+use super::photo_mark::photo_mark;
 use super::sheet::Sheet;
 use super::tiles::{self, Tile, tiles};
 use crate::plot::{Anchor, Canvas, PaperBox, PaperPoint, Segment};
@@ -51,7 +52,7 @@ impl Face {
 
     /// How far the photo marks stand from the spot, to the side and up.
     fn marks_out_mm(&self) -> f64 {
-        self.half_mm - photo_mark::RADIUS_MM - 1.0
+        self.half_mm - Dot::MARK.mm() - 1.0
     }
 
     fn draw(&self, canvas: &mut Canvas, spot: PaperPoint) {
@@ -60,8 +61,9 @@ impl Face {
         canvas.circle("blank", spot, 3.0);
         canvas.circle("solid", spot, 0.8);
         let out_mm = self.marks_out_mm();
-        for (right, up) in [(-1.0, 1.0), (1.0, 1.0), (1.0, -1.0), (-1.0, -1.0)] {
-            photo_mark(canvas, spot.moved(right * out_mm, up * out_mm));
+        for corner in Corner::ALL {
+            let at = corner.point(Millimetres::new(2.0 * out_mm));
+            photo_mark(canvas, spot.moved(at.x_mm, at.y_mm), corner);
         }
         let told = format!("photo marks {:.1} mm apart", 2.0 * out_mm);
         let below = spot.moved(0.0, -out_mm);

@@ -90,7 +90,7 @@ fn draw(content: &mut Content, shape: &Shape) {
             content.restore_state();
         }
         // No sheet has one: they are of estimates, and those are looked at and not measured on.
-        Shape::Ellipse { .. } => {}
+        Shape::Ellipse { .. } | Shape::Photo { .. } => {}
     }
 }
 

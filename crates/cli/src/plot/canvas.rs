@@ -1,5 +1,6 @@
 //! A sheet that is drawn on, in millimetres of paper.
 
+use super::base64::base64;
 use super::paper_box::PaperBox;
 use super::paper_ellipse::PaperEllipse;
 use super::paper_point::PaperPoint;
@@ -46,6 +47,12 @@ impl Canvas {
     /// An upright rectangle.
     pub fn rectangle(&mut self, class: &str, area: PaperBox) {
         self.shapes.push(Shape::Rectangle { class: class.to_owned(), area });
+    }
+
+    /// A photo from the bytes of its JPEG.
+    pub fn photo(&mut self, area: PaperBox, jpeg: &[u8]) {
+        let href = format!("data:image/jpeg;base64,{}", base64(jpeg));
+        self.shapes.push(Shape::Photo { area, href });
     }
 
     /// A line of text of `size_mm` whose base line is at `at`.

@@ -1,6 +1,7 @@
 //! Pictures: values in, SVG text out; nothing here touches a file.
 
 mod backdrop;
+mod base64;
 mod block;
 mod canvas;
 mod chart;
@@ -16,6 +17,7 @@ mod on_page;
 mod paper_box;
 mod paper_ellipse;
 mod paper_point;
+mod photo_overlay;
 mod scale;
 mod segment;
 mod shaft_plot;
@@ -32,6 +34,7 @@ pub use canvas::Canvas;
 pub use course_plot::CoursePlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
+pub use photo_overlay::PhotoOverlay;
 pub use segment::Segment;
 pub use shaft_plot::ShaftPlot;
 pub use shape::{Anchor, Shape};

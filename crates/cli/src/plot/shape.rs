@@ -20,6 +20,8 @@ pub enum Shape {
     Rectangle { class: String, area: PaperBox },
     /// A line of text, its base line at `at`.
     Text { class: String, at: PaperPoint, anchor: Anchor, size_mm: f64, text: String },
+    /// A photo, stretched over `area`; `href` holds all of it.
+    Photo { area: PaperBox, href: String },
     /// Shapes that belong together and what they are called.
     Group { title: String, shapes: Vec<Shape> },
     /// Shapes that are cut off at the edges of `area`; `id` is the only one on the page.

@@ -73,6 +73,7 @@ impl Writer {
             Shape::Ellipse { class, ellipse } => self.ellipse(class, *ellipse),
             Shape::Polygon { class, corners } => self.polygon(class, corners),
             Shape::Rectangle { class, area } => self.rectangle(class, *area),
+            Shape::Photo { area, href } => self.photo(*area, href),
             Shape::Text { class, at, anchor, size_mm, text } => {
                 self.text(class, *at, *anchor, *size_mm, text)
             }
@@ -127,9 +128,17 @@ impl Writer {
     }
 
     fn rectangle(&self, class: &str, area: PaperBox) -> String {
+        format!("<rect class=\"{class}\" {}/>", self.area(area))
+    }
+
+    fn photo(&self, area: PaperBox, href: &str) -> String {
+        format!("<image {} preserveAspectRatio=\"none\" href=\"{href}\"/>", self.area(area))
+    }
+
+    fn area(&self, area: PaperBox) -> String {
         let [x, y] = self.place(PaperPoint::new(area.left_mm, area.top_mm));
         let (w, h) = (number(area.right_mm - area.left_mm), number(area.top_mm - area.bottom_mm));
-        format!("<rect class=\"{class}\" x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\"/>")
+        format!("x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\"")
     }
 
     fn text(

@@ -13,6 +13,7 @@ mod heads;
 mod imported;
 mod log;
 mod next;
+mod photo;
 mod reach;
 mod recorded;
 mod recorded_end;
@@ -37,6 +38,7 @@ pub use heads::heads;
 pub use imported::{Imported, imported};
 pub use log::log;
 pub use next::next;
+pub use photo::{photo, photo_notices};
 pub use reach::reach;
 pub use recorded::{
     recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, undone,

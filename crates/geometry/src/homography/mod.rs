@@ -109,6 +109,13 @@ impl Homography {
         Some(Point::new(point.x, point.y))
     }
 
+    /// The pixel that shows a point; `None` for a point that no camera before the face can see.
+    pub fn pixel_of(&self, point: Point) -> Option<Pixel> {
+        let seen = self.matrix().try_inverse()? * point.vector().push(1.0);
+        let pixel = Pixel::new(seen.x / seen.z, seen.y / seen.z);
+        self.before_horizon(pixel).map(|_| pixel)
+    }
+
     /// The reprojection errors: from where each mark is to where its pixel is taken to be, in the order of the marks.
     /// Four marks have none beyond rounding.
     pub fn errors(&self) -> &[Offset] {

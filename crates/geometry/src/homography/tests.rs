@@ -88,6 +88,17 @@ fn the_matrix_of_four_corners() {
     }
 }
 
+#[test]
+fn a_pixel_shows_the_point_that_it_is_the_pixel_of() {
+    let view = Homography::of_marks(&corners()).unwrap();
+    for [u, v] in CORNERS_PX.into_iter().chain([[1500.0, 1300.0], [3900.0, 20.0]]) {
+        let pixel = view.pixel_of(view.point_at(Pixel::new(u, v)).unwrap()).unwrap();
+        assert_within(pixel.x_px, u, MAPPED_MM);
+        assert_within(pixel.y_px, v, MAPPED_MM);
+    }
+    assert_eq!(view.pixel_of(Point::new(1e5, -1e5)), None, "behind the camera");
+}
+
 /// The example that docs/methods.md works by hand.
 #[test]
 fn a_trapezium() {
