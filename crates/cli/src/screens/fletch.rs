@@ -47,13 +47,13 @@ pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
     blocks.extend(match (none, thirds) {
         (true, _) => vec![format!("Then: {}", command("next", &opened.path))],
         (false, true) => vec![format!("Then, for each: {shaft} NAME --fletched")],
-        (false, false) => glueing(opened),
+        (false, false) => gluing(opened),
     });
     blocks.join("\n\n") + "\n"
 }
 
-/// What belongs to glueing, and the commands for it.
-fn glueing(opened: &Opened) -> Vec<String> {
+/// What belongs to gluing, and the commands for it.
+fn gluing(opened: &Opened) -> Vec<String> {
     let [sheet, glue, shaft] =
         ["paper fletch", "glue", "shaft"].map(|name| command(name, &opened.path));
     let cautions = wording::GLUE.iter().map(|caution| paragraph("Caution: ", caution));
