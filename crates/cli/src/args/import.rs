@@ -10,14 +10,13 @@ use clap::Args;
         quarterturn import dozen.journal ends.csv --dry-run\n  \
         quarterturn import copy.journal dozen.json\n\n\
         A table has named columns, parted by commas, semicolons or tabs: shaft, x_mm (or x_cm, x_in),\n\
-        y_mm and the others of docs/import-export.md; or what was measured of each shaft: shaft, mass_gr,\n\
-        length_mm, spine_0_in. What stands in the journal already is passed\n\
+        y_mm and the others of docs/import-export.md. What stands in the journal already is passed\n\
         over, so that the same file adds nothing a second time.")]
 pub struct ImportArgs {
     /// The journal; an export of a whole journal may begin a new one
     pub journal: PathBuf,
 
-    /// A table (CSV) or a JSON export, or - for standard input
+    /// A table of shots or of workshop measures (CSV), a JSON export, or - for standard input
     pub file: PathBuf,
 
     /// Say what would be added, and add nothing
