@@ -181,7 +181,14 @@ fn tape_makes_up_for_the_vanes() {
     light
         .stdout_has("Mass: the lightest, 1, bare, has 6.76 grains per pound at 60.0 lb. Below")
         .check();
-    let set = folder.run(&format!("bench {JOURNAL} --json")).json();
+    // g d² Δm / (2 v² m): 9.80665 · 18.3² · 22.5 / (2 · 82² · 428), in metres.
+    let fast = folder.run(&format!("bench {JOURNAL} --speed 82m/s")).any_stdout().check();
+    assert!(
+        on_one_line(&fast).contains("Without any, bare arrows land about 13 mm high at 18.3 m."),
+        "{fast}"
+    );
+    let set = folder.run(&format!("bench {JOURNAL} --json --speed 82m/s")).json();
+    assert!((set["height_without_tape_mm"].as_f64().unwrap() - 12.838).abs() < 0.001, "{set}");
     assert_eq!(set["tape"], json!([{"shaft": "1", "tape_gr": 22.5}]));
 }
 

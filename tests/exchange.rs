@@ -95,6 +95,42 @@ fn an_export_adds_what_the_other_journal_does_not_have() {
     assert!(folder.read("copy.journal") == folder.read(JOURNAL));
 }
 
+/// A table of workshop measures is twelve commands in one; what cannot be is shown in its cell, and nothing is added.
+#[test]
+fn measures_come_in_from_a_table() {
+    let folder = Folder::begun("1-3");
+    let table =
+        "shaft;mass_gr;length_in;spine_0_in;spine_90_mm\n1;312,4;28,5;0,5;12,7\n2;311.8;28.5;;\n";
+    folder.write("bench.csv", table);
+    let import = folder.run(&format!("import {JOURNAL} bench.csv"));
+    import.stdout("Imported: 2 entries.\n\nThen: quarterturn next evening.journal\n").check();
+    let again = folder.run(&format!("import {JOURNAL} bench.csv"));
+    again.stdout_has("Nothing new; 2 entries of the file stand in the journal already.").check();
+    let set = folder.run(&format!("bench {JOURNAL} --json")).json();
+    let first = &set["shafts"][0]["measured"];
+    assert_eq!((&first["mass_gr"], &first["spine"][1]["sag_in"]), (&312.4.into(), &0.5.into()));
+    let before = folder.read(JOURNAL);
+    for (table, shown) in [
+        (
+            "shaft,mass_gr\n3,312\n9,312\n",
+            "3 | 9,312\n  | ^ there is no shaft \"9\" in this journal",
+        ),
+        (
+            "shaft,mass_gr\n3,-3\n",
+            "2 | 3,-3\n  |   ^^ -3 gr cannot be: more than 0 and at most 5000 gr",
+        ),
+        (
+            "shaft,spine_0_in\n3,500\n",
+            "2 | 3,500\n  |   ^^^ 500 in cannot be: more than 0 and at most 3 in",
+        ),
+        ("shaft,mass_gr\n3,\n", "2 | 3,\n  | ^ nothing was measured here"),
+    ] {
+        let refused = folder.run(&format!("import {JOURNAL} -")).stdin(table).code(3);
+        refused.stderr_has("nothing was imported").stderr_has(shown).check();
+    }
+    assert_eq!(folder.read(JOURNAL), before);
+}
+
 #[test]
 fn a_journal_that_is_not_there_is_begun_by_a_whole_export_only() {
     let folder = Folder::new();

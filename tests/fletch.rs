@@ -77,11 +77,29 @@ fn what_is_fletched_already_is_not_fletched_again() {
     assert!(said.ends_with("Then: quarterturn next evening.journal\n"), "{said}");
 }
 
+/// With the mark tried a third of a turn from where it stood, that is where the nock of an arrow with vanes stays.
 #[test]
-fn arrows_that_carry_vanes_already_are_named_so() {
+fn arrows_that_carry_vanes_already_stand_in_thirds() {
     let folder = Folder::new();
     let new = format!("new {JOURNAL} --shafts 1-3 --reference R --distance 18.3m --tolerance 25mm");
     folder.run(&new).args("--positions 3").any_stdout().check();
-    let run = folder.run(&format!("fletch {JOURNAL}"));
-    run.stdout_has("begun with --positions 3").check();
+    for x_mm in [0, 4, -4, 2, -2, 3, -3, 1] {
+        folder.enter(&json!({"shots": [
+            {"shaft": "R", "x_mm": x_mm, "y_mm": -x_mm},
+            {"shaft": "1", "index_deg": 120, "x_mm": -x_mm, "y_mm": x_mm},
+        ]}));
+    }
+    let said = folder.run(&format!("fletch {JOURNAL}")).any_stdout().check();
+    for part in [
+        "begun with --positions 3",
+        "1      4 o'clock  four hours clockwise\n",
+        "Still open: 2 (not shot yet); 3 (not shot yet).",
+        "Then, for each: quarterturn shaft evening.journal NAME --fletched\n",
+    ] {
+        assert!(said.contains(part), "{part} in\n{said}");
+    }
+    assert!(
+        !said.contains("Glue and solvent") && !said.contains("cock vane from the mark"),
+        "{said}"
+    );
 }

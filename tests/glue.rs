@@ -18,7 +18,7 @@ pub fn answers() -> Vec<Value> {
 }
 
 #[test]
-fn a_glueing_says_from_when_it_may_be_shot() {
+fn a_gluing_says_from_when_it_may_be_shot() {
     let folder = Folder::begun("1-3");
     let glue = format!("glue {JOURNAL} 1-2 --cure 30min {AT}");
     let said = folder.run(&glue).any_stdout().check();
@@ -58,7 +58,7 @@ fn what_still_cures_is_said_before_it_is_shot() {
 }
 
 #[test]
-fn glueings_go_out_and_in() {
+fn gluings_go_out_and_in() {
     let folder = Folder::begun("1-3");
     folder.run(&format!("glue {JOURNAL} 1-3 --cure 24h {AT}")).any_stdout().check();
     for (format, name) in [("--csv", "all.csv"), ("--json", "all.json")] {

@@ -60,6 +60,6 @@ pub use front_of_centre::front_of_centre_percent;
 pub use grains::Grains;
 pub use grains_per_pound::grains_per_pound;
 pub use point_throw::{end_tilt, point_throw};
-pub use spine_round::{FEWEST_READINGS, SpineReading, SpineRound};
+pub use spine_round::{FEWEST_READINGS, LEAST_SPREAD, SpineReading, SpineRound};
 pub use spine_standard::SpineStandard;
 pub use vanes::Vanes;

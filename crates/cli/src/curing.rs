@@ -10,14 +10,14 @@ use quarterturn_tuning::ShaftName;
 pub const NOT_BEFORE: &str = "not before";
 
 /// Something glued, with the time from which it may be shot.
-pub struct Glueing<'a> {
+pub struct Gluing<'a> {
     pub entry: &'a GlueEntry,
     pub part: GluedPart,
     /// In the zone in which it was entered.
     pub ready: ZonedDateTime,
 }
 
-impl<'a> Glueing<'a> {
+impl<'a> Gluing<'a> {
     /// Everything that was glued, in the order in which it was entered.
     pub fn all(state: &'a State) -> Vec<Self> {
         state.glued().filter_map(Self::of).collect()
@@ -44,24 +44,23 @@ impl<'a> Glueing<'a> {
     }
 }
 
-/// The last glueing of a part of a shaft.
+/// The last gluing of a part of a shaft.
 pub fn last<'a, 'b>(
-    all: &'b [Glueing<'a>],
+    all: &'b [Gluing<'a>],
     shaft: &ShaftName,
     part: GluedPart,
-) -> Option<&'b Glueing<'a>> {
-    let of_it = |glueing: &&Glueing<'_>| {
-        glueing.part == part && glueing.entry.shafts.iter().any(|name| name == shaft.as_str())
+) -> Option<&'b Gluing<'a>> {
+    let of_it = |gluing: &&Gluing<'_>| {
+        gluing.part == part && gluing.entry.shafts.iter().any(|name| name == shaft.as_str())
     };
     all.iter().rev().find(of_it)
 }
 
 /// That a shaft is not to be shot yet, where any of its parts still cures.
 pub fn still_curing(state: &State, shaft: &ShaftName, now: Timestamp) -> Option<String> {
-    let all = Glueing::all(state);
+    let all = Gluing::all(state);
     let last = GluedPart::ALL.iter().filter_map(|part| last(&all, shaft, *part));
-    let latest = last
-        .filter(|glueing| glueing.cures(now))
-        .max_by_key(|glueing| glueing.ready.timestamp())?;
+    let latest =
+        last.filter(|gluing| gluing.cures(now)).max_by_key(|gluing| gluing.ready.timestamp())?;
     Some(format!("the glue of {shaft} cures: do not shoot it before {}", latest.not_before()))
 }

@@ -72,6 +72,9 @@ fn few_or_equal_readings_name_no_side() {
     assert_eq!(SpineRound::of(&[]), None);
     assert_eq!(SpineRound::of(&readings(&[10.2, 10.0, 10.1])).unwrap().stiff_side, None);
     assert_eq!(SpineRound::of(&readings(&[10.0; 4])).unwrap().stiff_side, None);
+    let side =
+        |spread| SpineRound::of(&readings(&[10.0, 10.0 + spread, 10.0, 10.0])).unwrap().stiff_side;
+    assert_eq!((side(0.05), side(0.07)), (None, Some(Index::from_degrees(0.0))));
 }
 
 /// By hand: the median is 312, the deviations 2 1 0 1 9, their median 1, and 3.5 · 1.4826 = 5.2.

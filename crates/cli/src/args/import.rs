@@ -18,7 +18,7 @@ pub struct ImportArgs {
     /// The journal; an export of a whole journal may begin a new one
     pub journal: PathBuf,
 
-    /// A table (CSV) or a JSON export, or - for standard input
+    /// A table of shots or of workshop measures (CSV), a JSON export, or - for standard input
     pub file: PathBuf,
 
     /// Say what would be added, and add nothing

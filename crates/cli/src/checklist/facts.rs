@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use quarterturn_journal::{BenchMeasures, GluedPart, State};
 use quarterturn_tuning::{Advice, ShaftName, ShaftState};
 
-use crate::curing::{Glueing, NOT_BEFORE, last};
+use crate::curing::{Gluing, NOT_BEFORE, last};
 use crate::workshop::Workshop;
 
 /// A journal at a moment, read once.
@@ -12,7 +12,7 @@ pub struct Facts<'a> {
     pub state: &'a State,
     pub advice: &'a Advice,
     pub workshop: Workshop,
-    pub glued: Vec<Glueing<'a>>,
+    pub glued: Vec<Gluing<'a>>,
     pub now: Timestamp,
     /// The shafts that are shot bare.
     pub bare: Vec<ShaftName>,
@@ -30,7 +30,7 @@ impl<'a> Facts<'a> {
             state,
             advice,
             workshop: Workshop::of(state),
-            glued: Glueing::all(state),
+            glued: Gluing::all(state),
             now,
             bare: named(ShaftState::InUse),
             fletched: named(ShaftState::Fletched),
@@ -49,14 +49,13 @@ impl<'a> Facts<'a> {
         part: GluedPart,
     ) -> (Vec<ShaftName>, Option<String>) {
         let cures = |name: &ShaftName| {
-            last(&self.glued, name, part).filter(|glueing| glueing.cures(self.now))
+            last(&self.glued, name, part).filter(|gluing| gluing.cures(self.now))
         };
-        let latest =
-            shafts.iter().filter_map(cures).max_by_key(|glueing| glueing.ready.timestamp());
+        let latest = shafts.iter().filter_map(cures).max_by_key(|gluing| gluing.ready.timestamp());
         let waiting = |name: &&ShaftName| {
-            last(&self.glued, name, part).is_none_or(|glueing| glueing.cures(self.now))
+            last(&self.glued, name, part).is_none_or(|gluing| gluing.cures(self.now))
         };
         let missing = shafts.iter().filter(waiting).cloned().collect();
-        (missing, latest.map(|glueing| format!("{NOT_BEFORE} {}", glueing.not_before())))
+        (missing, latest.map(|gluing| format!("{NOT_BEFORE} {}", gluing.not_before())))
     }
 }

@@ -50,7 +50,7 @@ fn show(args: &BenchArgs) -> Result<Answer, Failure> {
     let predicted = predicted(&opened.advice(), state);
     let chosen = args.asked.best.map(|count| workshop.best(count)).transpose()?;
     let text = if args.json {
-        json::bench(&workshop, &asked, chosen.as_ref(), &predicted)?
+        json::bench(&state.history().setup, &workshop, &asked, chosen.as_ref(), &predicted)?
     } else {
         screens::bench(&opened, &workshop, &asked, chosen.as_ref(), &predicted)
     };

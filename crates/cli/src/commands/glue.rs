@@ -7,7 +7,7 @@ use quarterturn_journal::{Entry, GlueEntry, JournalError, Step, Word};
 
 use crate::answer::Answer;
 use crate::args::GlueArgs;
-use crate::curing::Glueing;
+use crate::curing::Gluing;
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
 use crate::refusal::hints;
@@ -39,7 +39,7 @@ fn record(args: &GlueArgs, shafts: &str, cure: &str) -> Result<Answer, Failure> 
     let text = if args.json {
         json::recorded(&confirmed)?
     } else {
-        let glued = Glueing::all(opened.journal.state());
+        let glued = Gluing::all(opened.journal.state());
         screens::recorded_glue(&opened, glued.last())
     };
     Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
@@ -47,7 +47,7 @@ fn record(args: &GlueArgs, shafts: &str, cure: &str) -> Result<Answer, Failure> 
 
 fn show(args: &GlueArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let glued = Glueing::all(opened.journal.state());
+    let glued = Gluing::all(opened.journal.state());
     let now = clock::moment();
     let text =
         if args.json { json::glued(&glued, now)? } else { screens::glued(&opened, &glued, now) };

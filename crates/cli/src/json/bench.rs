@@ -1,8 +1,8 @@
 //! The set as the workshop knows it, as JSON.
 
-use quarterturn_geometry::Index;
+use quarterturn_geometry::{Index, Millimetres};
 use quarterturn_journal::{BenchMeasures, Word};
-use quarterturn_tuning::ShaftName;
+use quarterturn_tuning::{Setup, ShaftName};
 use serde::Serialize;
 use serde_json::{Map, Value};
 
@@ -25,14 +25,16 @@ struct BenchAnswer<'a> {
     grains_per_pound: Option<PerPound<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     ends_out_of_square: Option<Vec<Thrown<'a>>>,
-    tape: Vec<Tape<'a>>,
+    tape: Vec<TapeAnswer<'a>>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    height_without_tape_mm: Option<f64>,
     bench_and_butt: Vec<PredictedAnswer>,
     cautions: [&'static str; 2],
 }
 
 /// Grains of tape for a bare arrow.
 #[derive(Serialize)]
-struct Tape<'a> {
+struct TapeAnswer<'a> {
     shaft: &'a str,
     tape_gr: f64,
 }
@@ -127,6 +129,7 @@ struct Thrown<'a> {
 
 /// The set, what stands out in it, and what was asked of it.
 pub fn bench(
+    setup: &Setup,
     workshop: &Workshop,
     asked: &Asked,
     chosen: Option<&Chosen>,
@@ -134,6 +137,7 @@ pub fn bench(
 ) -> Result<String, Failure> {
     let median =
         |gauge: Gauge| Some((gauge.said().member.to_owned(), workshop.median(gauge)?.into()));
+    let tape = workshop.tape(setup, asked);
     super::finite_line(&BenchAnswer {
         schema: "quarterturn.bench-set/1",
         shafts: workshop.shafts.iter().map(benched).collect(),
@@ -144,14 +148,15 @@ pub fn bench(
         carried: carried(workshop, asked),
         grains_per_pound: per_pound(workshop, asked),
         ends_out_of_square: thrown(workshop, asked),
-        tape: workshop.tape().into_iter().map(tape).collect(),
+        tape: tape.iter().flat_map(|tape| tape.each.iter().map(taped)).collect(),
+        height_without_tape_mm: tape.as_ref().and_then(|tape| tape.height).map(Millimetres::mm),
         bench_and_butt: predicted.iter().map(goes_with).collect(),
         cautions: [wording::CUTTING, wording::LEAST_MASS],
     })
 }
 
-fn tape((bench, tape_gr): (&Bench, f64)) -> Tape<'_> {
-    Tape { shaft: bench.shaft.as_str(), tape_gr }
+fn taped<'a>((bench, tape_gr): &(&'a Bench, f64)) -> TapeAnswer<'a> {
+    TapeAnswer { shaft: bench.shaft.as_str(), tape_gr: *tape_gr }
 }
 
 fn goes_with(predicted: &Predicted) -> PredictedAnswer {

@@ -3,19 +3,19 @@
 use jiff::Timestamp;
 use serde::Serialize;
 
-use crate::curing::Glueing;
+use crate::curing::Gluing;
 use crate::failure::Failure;
 use crate::wording;
 
 #[derive(Serialize)]
 struct GluedAnswer<'a> {
     schema: &'static str,
-    glued: Vec<GlueingAnswer<'a>>,
+    glued: Vec<GluingAnswer<'a>>,
     cautions: Vec<&'static str>,
 }
 
 #[derive(Serialize)]
-struct GlueingAnswer<'a> {
+struct GluingAnswer<'a> {
     shafts: &'a [String],
     part: &'a str,
     at: &'a str,
@@ -25,14 +25,14 @@ struct GlueingAnswer<'a> {
 }
 
 /// Everything that was glued, in the order in which it was entered.
-pub fn glued<'a>(glued: &'a [Glueing<'_>], now: Timestamp) -> Result<String, Failure> {
-    let answer = |glueing: &'a Glueing<'_>| GlueingAnswer {
-        shafts: &glueing.entry.shafts,
-        part: &glueing.entry.part,
-        at: glueing.entry.at.as_deref().unwrap_or_default(),
-        cure_h: glueing.entry.cure_h,
-        not_before: glueing.ready.strftime("%Y-%m-%dT%H:%M:%S%:z").to_string(),
-        cured: !glueing.cures(now),
+pub fn glued<'a>(glued: &'a [Gluing<'_>], now: Timestamp) -> Result<String, Failure> {
+    let answer = |gluing: &'a Gluing<'_>| GluingAnswer {
+        shafts: &gluing.entry.shafts,
+        part: &gluing.entry.part,
+        at: gluing.entry.at.as_deref().unwrap_or_default(),
+        cure_h: gluing.entry.cure_h,
+        not_before: gluing.ready.strftime("%Y-%m-%dT%H:%M:%S%:z").to_string(),
+        cured: !gluing.cures(now),
     };
     super::finite_line(&GluedAnswer {
         schema: "quarterturn.glued/1",

@@ -3,12 +3,12 @@
 use quarterturn_bench::Wanted;
 use quarterturn_geometry::{Index, Millimetres};
 use quarterturn_journal::{State, Word};
-use quarterturn_tuning::{ShaftName, ShaftState, known_height};
+use quarterturn_tuning::{Setup, ShaftName, ShaftState, known_height};
 
 use crate::opened::Opened;
 use crate::wording::{self, Table, all, command, paragraph};
 use crate::workshop::{
-    Asked, Bench, Chosen, Gauge, Limit, Predicted, StandsOut, Thrown, Workshop, spine,
+    Asked, Bench, Chosen, Gauge, Limit, Predicted, StandsOut, Tape, Thrown, Workshop, spine,
 };
 
 /// How many measures stand in one table, so that it keeps to 80 columns.
@@ -34,7 +34,8 @@ pub fn bench(
     blocks.extend(asked.limit.map(|limit| per_pound(workshop, limit)));
     blocks.extend(thrown(workshop, asked));
     blocks.extend(missing_vanes(opened.journal.state()));
-    blocks.extend(tape(workshop));
+    let setup = &opened.journal.state().history().setup;
+    blocks.extend(workshop.tape(setup, asked).map(|found| tape(setup, &found)));
     blocks.extend(nock_turns(opened.journal.state()));
     blocks.extend(predicted.iter().map(goes_with_the_index));
     blocks.push(paragraph("Caution: ", wording::CUTTING));
@@ -228,16 +229,19 @@ fn missing_vanes(state: &State) -> Option<String> {
     Some(paragraph("Vanes: ", &text))
 }
 
-/// How much tape each bare arrow takes to weigh what the reference weighs.
-fn tape(workshop: &Workshop) -> Option<String> {
-    let tape = workshop.tape();
-    let said = tape.iter().map(|(bench, tape_gr)| format!("{} {tape_gr:.1}", bench.shaft));
-    let said: Vec<String> = said.collect();
+/// How much tape each bare arrow takes to weigh what the reference weighs, or how high it lands without.
+fn tape(setup: &Setup, tape: &Tape<'_>) -> String {
+    let said = tape.each.iter().map(|(bench, tape_gr)| format!("{} {tape_gr:.1}", bench.shaft));
+    let height = tape.height.map(|height| {
+        let distance_m = setup.distance.metres();
+        format!(" Without any, bare arrows land about {height:.0} high at {distance_m:.1} m.")
+    });
     let text = format!(
-        "grains that make each bare arrow as heavy as the reference, wrapped where the vanes go: {}.",
-        said.join(", ")
+        "grains that make each bare arrow as heavy as the reference, wrapped where the vanes go: {}.{}",
+        said.collect::<Vec<_>>().join(", "),
+        height.unwrap_or_default()
     );
-    (!said.is_empty()).then(|| paragraph("Tape: ", &text))
+    paragraph("Tape: ", &text)
 }
 
 /// How often each nock was turned, the most first.

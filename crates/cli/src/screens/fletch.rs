@@ -1,6 +1,7 @@
 //! The screen of `fletch`.
 
 use quarterturn_geometry::Index;
+use quarterturn_journal::State;
 use quarterturn_tuning::ShaftReport;
 
 use crate::fletching::Fletching;
@@ -16,20 +17,25 @@ const READ_IT: &str = "Look at the nock from behind. On the shaft, the cock vane
 const THIRDS: u16 = 3;
 
 /// What is said of those.
-const CARRY_VANES: &str = "This journal was begun with --positions 3, for arrows that carry three vanes already: \
-    what follows is for vanes that are renewed.";
+const CARRY_VANES: &str = "This journal was begun with --positions 3, for arrows that carry three vanes already. Nothing \
+    is glued: leave each nock so that the mark stands where the table says, and one of the vanes stands where the cock \
+    vane stood. Where vanes are renewed, `paper fletch` shows their places.";
 
 /// Where the vanes go, and which shafts are not to be fletched yet.
 pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
+    let thirds = opened.journal.state().beginning().positions == THIRDS;
+    let none = fletching.kept.is_empty();
     let mut blocks = vec![paragraph("", &heading(fletching))];
-    if opened.journal.state().beginning().positions == THIRDS {
-        blocks.push(paragraph("", CARRY_VANES));
-    }
-    if !fletching.kept.is_empty() {
-        blocks.push(table(fletching));
-        blocks.push(paragraph("", READ_IT));
-        blocks.push(paragraph("", &wording::how_to_fletch(fletching.asked)));
-    }
+    blocks.extend(thirds.then(|| paragraph("", CARRY_VANES)));
+    blocks.extend(match (none, thirds) {
+        (true, _) => Vec::new(),
+        (false, true) => vec![where_marks_stay(opened.journal.state(), fletching)],
+        (false, false) => vec![
+            table(fletching),
+            paragraph("", READ_IT),
+            paragraph("", &wording::how_to_fletch(fletching.asked)),
+        ],
+    });
     blocks.extend(others(opened, "Still open: ", &fletching.open));
     blocks.extend(others(opened, "Retired: ", &fletching.retired));
     if !fletching.retired.is_empty() {
@@ -37,20 +43,27 @@ pub fn fletch(opened: &Opened, fletching: &Fletching<'_>) -> String {
     }
     let names = all(fletching.fletched.iter().map(|report| &report.shaft));
     blocks.extend((!fletching.fletched.is_empty()).then(|| format!("Fletched already: {names}.")));
-    if fletching.kept.is_empty() {
-        blocks.push(format!("Then: {}", command("next", &opened.path)));
-    } else {
-        let cautions = wording::GLUE.iter().map(|caution| paragraph("Caution: ", caution));
-        blocks.push(cautions.collect::<Vec<_>>().join("\n"));
-        let sheet = command("paper fletch", &opened.path);
-        blocks.push(format!("To print: {sheet} --diameter 6.5mm"));
-        blocks.push(format!(
-            "Then: {} SHAFTS --part vanes --cure TIME\nand for each: {} NAME --fletched",
-            command("glue", &opened.path),
-            command("shaft", &opened.path)
-        ));
-    }
+    let shaft = command("shaft", &opened.path);
+    blocks.extend(match (none, thirds) {
+        (true, _) => vec![format!("Then: {}", command("next", &opened.path))],
+        (false, true) => vec![format!("Then, for each: {shaft} NAME --fletched")],
+        (false, false) => gluing(opened),
+    });
     blocks.join("\n\n") + "\n"
+}
+
+/// What belongs to gluing, and the commands for it.
+fn gluing(opened: &Opened) -> Vec<String> {
+    let [sheet, glue, shaft] =
+        ["paper fletch", "glue", "shaft"].map(|name| command(name, &opened.path));
+    let cautions = wording::GLUE.iter().map(|caution| paragraph("Caution: ", caution));
+    vec![
+        cautions.collect::<Vec<_>>().join("\n"),
+        format!("To print: {sheet} --diameter 6.5mm"),
+        format!(
+            "Then: {glue} SHAFTS --part vanes --cure TIME\nand for each: {shaft} NAME --fletched"
+        ),
+    ]
 }
 
 /// "2 of 3 shafts can be fletched: 3 vanes, the cock vane at 12 o'clock."
@@ -76,6 +89,21 @@ fn table(fletching: &Fletching<'_>) -> String {
             mark(kept.report.index),
             way.unwrap_or_else(|| "on the mark".to_owned()),
             vanes.collect::<Vec<_>>().join(", "),
+        ]);
+    }
+    table.lines().collect::<Vec<_>>().join("\n")
+}
+
+/// Where each mark is left, and how far that is from where it stood at first.
+fn where_marks_stay(state: &State, fletching: &Fletching<'_>) -> String {
+    let mut table = Table::new(["shaft", "mark at", "from where it stood at first"]);
+    for kept in &fletching.kept {
+        let first = state.roster().find(&kept.report.shaft).map(|standing| standing.index_first);
+        let way = first.and_then(|first| turn(first, kept.report.index));
+        table.row([
+            kept.report.shaft.to_string(),
+            mark(kept.report.index),
+            way.unwrap_or_else(|| "as it was".to_owned()),
         ]);
     }
     table.lines().collect::<Vec<_>>().join("\n")

@@ -34,10 +34,14 @@ impl Imported {
 /// What was imported; or, of a dry run, what would be.
 pub fn imported(opened: &Opened, imported: Imported, dry_run: bool) -> String {
     let Imported { ends, shots, others, known } = imported;
-    let mut added = vec![format!("{} with {}", count(ends, "end"), count(shots, "shot"))];
-    if others > 0 {
-        added.push(format!("{others} of other kinds"));
-    }
+    let of_ends =
+        (ends > 0).then(|| format!("{} with {}", count(ends, "end"), count(shots, "shot")));
+    let of_others = match (others, ends) {
+        (0, _) => None,
+        (_, 0) => Some(count_entries(others)),
+        _ => Some(format!("{others} of other kinds")),
+    };
+    let added: Vec<String> = of_ends.into_iter().chain(of_others).collect();
     let added = match (ends + others, dry_run) {
         (0, _) => "Nothing new".to_owned(),
         (_, true) => format!("Would be imported: {}", added.join(" and ")),

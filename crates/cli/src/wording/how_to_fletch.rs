@@ -4,13 +4,13 @@ use crate::args::VaneAngle;
 use crate::fletching::VanesAsked;
 
 /// The order of the work; common practice of the trade.
-const ORDER_OF_GLUEING: &str = "Clean the shaft and let it dry, but carry the ink mark over first if the solvent or \
+const ORDER_OF_GLUING: &str = "Clean the shaft and let it dry, but carry the ink mark over first if the solvent or \
     a wrap takes it. Glue the cock vane, then the others clockwise, each pressed until it holds; put a drop at both \
     ends of every vane; then let all of it cure.";
 
 /// The order, with what was said of the vanes and the wrap.
 pub fn how_to_fletch(asked: VanesAsked) -> String {
-    let mut said = vec![ORDER_OF_GLUEING.to_owned()];
+    let mut said = vec![ORDER_OF_GLUING.to_owned()];
     said.extend(asked.angle.map(|angle| way(angle).to_owned()));
     said.extend(asked.wrap.map(|wrap| {
         format!(

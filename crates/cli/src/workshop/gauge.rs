@@ -107,7 +107,11 @@ impl Gauge {
             | Self::BareMass
             | Self::FinishedMass
             | Self::FrontOfCentre => Some(Wanted::Alike),
-            Self::Straightness | Self::SpineSpread | Self::Wobble => Some(Wanted::Small),
+            Self::Straightness
+            | Self::StraightnessPoint
+            | Self::StraightnessNock
+            | Self::SpineSpread
+            | Self::Wobble => Some(Wanted::Small),
             _ => None,
         }
     }

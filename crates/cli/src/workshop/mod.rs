@@ -6,6 +6,7 @@ mod cut_list;
 mod gauge;
 mod predicted;
 mod slip;
+mod tape;
 
 use quarterturn_bench::{Apart, standing_apart};
 use quarterturn_journal::{BenchMeasures, State};
@@ -18,6 +19,7 @@ pub use cut_list::{CutList, Gate, Planned};
 pub use gauge::{Gauge, spine};
 pub use predicted::{BenchSide, FEWEST_TURNED, Found, Predicted, predicted};
 pub use slip::unit_slip;
+pub use tape::Tape;
 
 /// One shaft or reference on the bench.
 pub struct Bench {
@@ -86,16 +88,6 @@ impl Workshop {
     pub fn median(&self, gauge: Gauge) -> Option<f64> {
         let values = self.with(gauge).into_iter().map(|(_, value)| value).collect();
         Sample::new(values).ok().map(|sample| sample.median())
-    }
-
-    /// How much tape makes each bare arrow as heavy as the references are, in the median: grains, negative where it is
-    /// heavier.
-    pub fn tape(&self) -> Vec<(&Bench, f64)> {
-        let references = self.references.iter();
-        let finished = references.filter_map(|bench| Gauge::FinishedMass.of(&bench.measures));
-        let Ok(finished) = Sample::new(finished.collect()) else { return Vec::new() };
-        let bare = self.with(Gauge::BareMass).into_iter();
-        bare.map(|(bench, bare_gr)| (bench, finished.median() - bare_gr)).collect()
     }
 
     /// What stands apart, measure by measure.

@@ -71,6 +71,9 @@ impl Unit {
     /// Degrees.
     pub const DEGREE: &'static Self = &UNITS[6];
 
+    /// Grams.
+    pub const GRAM: &'static Self = &UNITS[8];
+
     /// The unit that is typed `symbol`, in whatever case, where one of `dimension` is expected.
     ///
     /// # Errors

@@ -1,6 +1,7 @@
 //! What parts the columns of a table.
 
 use super::TableFault;
+use super::bench_column::BenchColumn;
 use super::member::Member;
 use crate::Located;
 
@@ -18,8 +19,9 @@ impl Delimiter {
         if head.trim().is_empty() {
             return Err(Located::new(TableFault::Empty, 0..text.len()));
         }
-        let named =
-            |one: &Self| head.split(one.0).filter(|name| Member::is_named(bare(name))).count();
+        let is_named =
+            |name: &&str| Member::is_named(bare(name)) || BenchColumn::is_measure(bare(name));
+        let named = |one: &Self| head.split(one.0).filter(is_named).count();
         let parts = |one: &Self| head.matches(one.0).count();
         let best = Self::ALL.into_iter().max_by_key(|one| (named(one), parts(one)));
         Ok(best.unwrap_or(Self(',')))

@@ -84,6 +84,9 @@ pub enum TableFault {
     /// No shaft in a row of an end.
     #[error("whose shot is this?")]
     NoShaft,
+    /// No shaft in a row of measures.
+    #[error("whose measures are these?")]
+    NobodysMeasures,
     /// An entry of another kind than an end without its data.
     #[error("an entry of this kind needs its data")]
     NoData,
@@ -156,7 +159,7 @@ impl Advising for TableFault {
             Self::TooManyDigits => "a tenth of a millimetre is as fine as a tape is read",
             Self::TooLarge => "check the number and its unit",
             Self::NotA { .. } => "leave the column out where the table was written by hand",
-            Self::NoShaft => "write the name of the shaft or the reference",
+            Self::NoShaft | Self::NobodysMeasures => "write the name of the shaft or the reference",
             Self::NoData => "take it from the export, or leave the line out",
             Self::Data { .. } | Self::NoExport { .. } => {
                 "write it with `export`, and leave it as it is"

@@ -52,9 +52,11 @@ pub(super) struct Number {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Units {
-    /// On the face.
+pub(super) enum Units {
+    /// On the face, or of an arrow.
     Length,
+    /// Of an arrow.
+    Mass,
     /// A lean.
     Degrees,
     /// Somewhere on the clock.
@@ -172,17 +174,18 @@ impl Member {
 
 impl Units {
     /// The symbols, and what each is worth in the unit of the JSON.
-    fn all(self) -> impl Iterator<Item = (&'static str, f64)> {
+    pub fn all(self) -> impl Iterator<Item = (&'static str, f64)> {
         let lengths = [Unit::MILLIMETRE, Unit::CENTIMETRE, Unit::INCH];
         let units: Vec<_> = match self {
             Self::Length => lengths.map(|unit| (unit.symbol, unit.to_base(1.0))).to_vec(),
+            Self::Mass => vec![("gr", 1.0), ("g", Unit::GRAM.to_base(1.0))],
             Self::Degrees => vec![("deg", 1.0)],
             Self::Clock => vec![("deg", 1.0), ("hour", 30.0)],
         };
         units.into_iter()
     }
 
-    fn symbols(self) -> Vec<&'static str> {
+    pub fn symbols(self) -> Vec<&'static str> {
         self.all().map(|(symbol, _)| symbol).collect()
     }
 }

@@ -1,5 +1,6 @@
 //! Tables with named columns: ends from outside, and everything there is; `docs/import-export.md` describes them.
 
+mod bench_column;
 mod cell;
 mod column;
 mod delimiter;
@@ -8,6 +9,7 @@ mod guarded;
 mod member;
 mod row;
 mod rows_of_ends;
+mod rows_of_measures;
 mod written;
 
 use crate::Located;
@@ -25,7 +27,8 @@ const LONGEST_LINE: usize = 1 << 20;
 /// So many faults are told at once.
 const MOST_FAULTS: usize = 20;
 
-/// Reads a table: its first line names the columns, each other line is a shot, or an entry of another kind.
+/// Reads a table: its first line names the columns, each other line is a shot, an entry of another kind, or in a table
+/// of workshop measures one shaft.
 ///
 /// # Errors
 /// What is wrong with the columns; else the first faults of the cells, each where it stands.
@@ -38,15 +41,25 @@ pub fn read(text: &str) -> Result<Vec<Incoming>, Vec<Located<TableFault>>> {
     let Some((head, rows)) = rows.split_first() else {
         return Err(vec![Located::new(TableFault::Empty, 0..text.len())]);
     };
-    let columns = Columns::of(head)?;
-    if rows.is_empty() {
-        return Err(vec![Located::new(TableFault::NoRows, head.whole.clone())]);
-    }
-    let read = entries(&columns, rows, delimiter).map_err(|mut faults| {
+    let read = if rows_of_measures::are_measures(head) {
+        some(head, rows).and_then(|()| rows_of_measures::entries(head, rows, delimiter))
+    } else {
+        let columns = Columns::of(head)?;
+        some(head, rows).and_then(|()| entries(&columns, rows, delimiter))
+    };
+    let read = read.map_err(|mut faults| {
         faults.truncate(MOST_FAULTS);
         faults
     })?;
     Ok(identified(read))
+}
+
+/// That there are lines below the names of the columns.
+fn some(head: &Row, rows: &[Row]) -> Result<(), Vec<Located<TableFault>>> {
+    if rows.is_empty() {
+        return Err(vec![Located::new(TableFault::NoRows, head.whole.clone())]);
+    }
+    Ok(())
 }
 
 fn too_long(text: &str) -> Option<Located<TableFault>> {
@@ -62,5 +75,7 @@ fn too_long(text: &str) -> Option<Located<TableFault>> {
     None
 }
 
+#[cfg(test)]
+mod measure_tests;
 #[cfg(test)]
 mod tests;

@@ -10,7 +10,7 @@ fn glue(shafts: &[&str]) -> GlueEntry {
 }
 
 #[test]
-fn a_glueing_is_kept_with_its_time_and_can_be_undone() {
+fn a_gluing_is_kept_with_its_time_and_can_be_undone() {
     let scene = Scene::begun();
     let before = scene.open().state().history().clone();
     scene.append(Entry::Glue(glue(&["1", "2", "R"]))).unwrap();
