@@ -16,7 +16,10 @@ mod json;
 mod opened;
 mod output;
 mod paper;
+mod picture_file;
 mod plot;
+#[cfg_attr(not(feature = "png"), path = "no_png.rs")]
+mod png;
 mod progress;
 mod refusal;
 mod rehearsal;

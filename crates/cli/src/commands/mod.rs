@@ -13,6 +13,7 @@ mod import;
 mod log;
 mod new;
 mod next;
+mod no_such_end;
 mod note;
 mod paper;
 mod plot;

@@ -11,6 +11,7 @@ mod fletch;
 mod heads;
 mod hint_answer;
 mod imported;
+mod lean_relation_answer;
 mod log;
 mod matrix;
 mod next;

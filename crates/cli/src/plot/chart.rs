@@ -1,5 +1,6 @@
 //! A chart of one quantity over another: points in order, joined where that says something.
 
+use super::axis::Axis;
 use super::block::{Block, INNER_MM};
 use super::canvas::Canvas;
 use super::paper_box::PaperBox;
@@ -16,17 +17,6 @@ const NAMES_MM: f64 = 20.0;
 const HEAD_MM: f64 = 8.0;
 const FOOT_MM: f64 = 9.5;
 
-/// A range with the places that are named on it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Axis {
-    /// What it is of.
-    pub name: String,
-    /// Its ends.
-    pub range: [f64; 2],
-    /// Where it is named, and how.
-    pub ticks: Vec<(f64, String)>,
-}
-
 /// How a point looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Look {
@@ -36,6 +26,8 @@ pub enum Look {
     Square,
     /// A diamond.
     Diamond,
+    /// Nothing: the line says it all.
+    Unseen,
 }
 
 /// Whether the points of a line are joined.
@@ -50,7 +42,7 @@ pub enum Joined {
 /// Points of one kind.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Series {
-    /// What they are, said at the last of them.
+    /// What they are, said beside the chart; nothing where another series says it.
     pub name: String,
     /// The class of their shapes.
     pub class: &'static str,
@@ -77,22 +69,6 @@ pub struct Chart {
     pub series: Vec<Series>,
     /// The height of its area, mm.
     pub area_mm: f64,
-}
-
-impl Axis {
-    /// From 0 to `most`, named at whole numbers, at most ten of them.
-    pub fn counting(name: &str, most: usize) -> Self {
-        let steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
-        let step = steps.into_iter().find(|step| most / step <= 10).unwrap_or(most.max(1));
-        let ticks = (0..=most).step_by(step).map(|n| (n as f64, n.to_string()));
-        Self { name: name.to_owned(), range: [0.0, most.max(1) as f64], ticks: ticks.collect() }
-    }
-
-    /// Where a value lies between the ends, from 0 to 1.
-    fn share(&self, value: f64) -> f64 {
-        let [from, to] = self.range;
-        (value - from) / (to - from)
-    }
 }
 
 impl Chart {
@@ -158,8 +134,12 @@ impl Chart {
     /// The names of the lines beside their last points, moved apart where they would meet.
     fn names(&self, canvas: &mut Canvas, area: PaperBox) {
         let last = |series: &Series| series.points.last().map(|&at| self.place(area, at).y_mm);
-        let mut named: Vec<(f64, &Series)> =
-            self.series.iter().filter_map(|series| Some((last(series)?, series))).collect();
+        let mut named: Vec<(f64, &Series)> = self
+            .series
+            .iter()
+            .filter(|series| !series.name.is_empty())
+            .filter_map(|series| Some((last(series)?, series)))
+            .collect();
         named.sort_by(|one, other| one.0.total_cmp(&other.0));
         let mut lowest_mm = area.bottom_mm;
         for (y_mm, series) in named {
@@ -182,6 +162,7 @@ impl Look {
                 let corners = [(0.0, 1.2), (1.2, 0.0), (0.0, -1.2), (-1.2, 0.0)];
                 canvas.polygon(class, &corners.map(|(right, up)| at.moved(right, up)));
             }
+            Self::Unseen => {}
         }
     }
 }

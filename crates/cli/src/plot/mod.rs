@@ -1,16 +1,22 @@
 //! Pictures: values in, SVG text out; nothing here touches a file.
 
+mod axis;
 mod backdrop;
+mod before_after;
 mod block;
 mod canvas;
 mod chart;
 #[cfg(test)]
 mod contrast;
 mod course_plot;
+mod end_plot;
 mod escape;
 mod ground;
 mod heading;
 mod labels;
+mod layout;
+mod lean_plot;
+mod named_mark;
 #[cfg(test)]
 mod on_page;
 mod paper_box;
@@ -27,9 +33,12 @@ mod ticks;
 mod window;
 
 pub use backdrop::{Backdrop, FaceSize};
+pub use before_after::{BeforeAfter, Landing, landings};
 pub use block::{PICTURE_STYLE, StyledBy};
 pub use canvas::Canvas;
 pub use course_plot::CoursePlot;
+pub use end_plot::EndPlot;
+pub use lean_plot::LeanPlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use segment::Segment;

@@ -9,7 +9,7 @@ mod doubt;
 mod heads;
 mod hint;
 mod improbable;
-
+mod noted;
 mod paragraph;
 mod pause;
 mod percent;
@@ -34,6 +34,7 @@ pub use doubt::doubt;
 pub use heads::{WITH_BROADHEADS, growth, head_verdict};
 pub use hint::{hint, hint_kind};
 pub use improbable::{improbable, improbable_here};
+pub use noted::noted;
 pub use paragraph::paragraph;
 pub use pause::pause;
 pub use percent::{percent, percent_short};

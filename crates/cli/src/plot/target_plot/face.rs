@@ -5,7 +5,7 @@ use quarterturn_tuning::{Miss, ShaftReport};
 
 use super::glyphs;
 use super::hits::{HitMark, Hits};
-use super::layout::Layout;
+use super::layout::layout;
 use crate::plot::backdrop::Backdrop;
 use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
@@ -139,6 +139,6 @@ impl Block for Face<'_> {
             self.estimates(canvas, scale);
             self.places(canvas, scale);
         });
-        Layout::of(self, self.scale(corner)).draw(canvas);
+        layout(self, self.scale(corner)).draw(canvas);
     }
 }

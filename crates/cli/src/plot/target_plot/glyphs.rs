@@ -54,6 +54,11 @@ pub fn far(canvas: &mut Canvas, at: PaperPoint) {
     canvas.circle("far", at, 1.7);
 }
 
+/// Where a shaft first landed: a small empty square.
+pub fn first(canvas: &mut Canvas, at: PaperPoint) {
+    canvas.rectangle("first", PaperBox::around(at, 1.8, 1.8));
+}
+
 /// An arrow head at the edge of the picture, toward the clock angle where something lies outside.
 pub fn outward(canvas: &mut Canvas, class: &str, at: PaperPoint, direction: Angle) {
     let (sin, cos) = direction.sin_cos();
