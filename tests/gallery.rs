@@ -3,10 +3,17 @@
 use crate::support::{Folder, repository::read};
 
 /// The command that makes a picture, the file it writes, and the picture in the documents.
-const PICTURES: [(&str, &str, &str); 6] = [
+const PICTURES: [(&str, &str, &str); 9] = [
     ("demo dozen", "dozen/harrow-fen.svg", "demo.svg"),
     ("plot dozen/harrow-fen.journal --shaft 7", "dozen/harrow-fen-7.svg", "shaft.svg"),
     ("plot dozen/harrow-fen.journal --course", "dozen/harrow-fen-course.svg", "course.svg"),
+    (
+        "plot dozen/harrow-fen.journal --before-after",
+        "dozen/harrow-fen-before-after.svg",
+        "before-after.svg",
+    ),
+    ("plot dozen/harrow-fen.journal --lean", "dozen/harrow-fen-lean.svg", "lean.svg"),
+    ("plot dozen/harrow-fen.journal --end 5", "dozen/harrow-fen-end-5.svg", "end.svg"),
     ("paper card fen.journal -o card.svg", "card.svg", "card.svg"),
     (
         "paper dials dozen/harrow-fen.journal --diameter 6.5mm -o dials.svg",

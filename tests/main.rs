@@ -29,6 +29,7 @@ mod note;
 mod odd_inputs;
 mod paper;
 mod plot;
+mod png;
 mod practice;
 mod purity;
 mod reach;

@@ -188,7 +188,7 @@ fn made(
         }
         Some("svg" | "png") => drawn(&file, sheets, existing, &mut notices)?,
         _ => {
-            let what = format!("{} ends neither in .pdf nor in .svg or .png", file.display());
+            let what = format!("{} does not end in .pdf, .svg or .png", file.display());
             return Err(
                 Failure::new(Kind::Usage, what).hinting(["name the file, for example card.pdf"])
             );

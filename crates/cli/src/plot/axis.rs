@@ -5,6 +5,9 @@ use quarterturn_geometry::Millimetres;
 use super::ticks::Ticks;
 use crate::wording::Ruler;
 
+/// Room beyond both ends of what is counted, as a share of it: no mark stands on the frame.
+const COUNTING_AIR: f64 = 0.025;
+
 /// A range with the places that are named on it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Axis {
@@ -22,7 +25,8 @@ impl Axis {
         let steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
         let step = steps.into_iter().find(|step| most / step <= 10).unwrap_or(most.max(1));
         let ticks = (0..=most).step_by(step).map(|n| (n as f64, n.to_string()));
-        Self { name: name.to_owned(), range: [0.0, most.max(1) as f64], ticks: ticks.collect() }
+        let (most, air) = (most.max(1) as f64, COUNTING_AIR * most.max(1) as f64);
+        Self { name: name.to_owned(), range: [-air, most + air], ticks: ticks.collect() }
     }
 
     /// Lengths to both sides of nothing, as far as `reach_mm`.
@@ -48,6 +52,12 @@ impl Axis {
             range: [-reach_deg, reach_deg],
             ticks: places.map(|n| (n * step, signed(n, &(n * step).abs().to_string()))).collect(),
         }
+    }
+
+    /// How a line at a value looks: heavier at nothing, where the axis goes to both sides of it.
+    pub fn class(&self, value: f64) -> &'static str {
+        let both = self.range[0] <= -self.range[1];
+        if both && value == 0.0 { "axis" } else { "grid" }
     }
 
     /// Where a value lies between the ends, from 0 to 1.

@@ -6,7 +6,7 @@ use super::canvas::Canvas;
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 use super::segment::Segment;
-use super::shape::Anchor;
+use super::shape::{Anchor, PLAIN};
 use super::text_width::{MIDDLE, width_mm};
 
 const TITLE_MM: f64 = 4.0;
@@ -14,6 +14,10 @@ const TEXT_MM: f64 = 3.0;
 const GUTTER_MM: f64 = 13.5;
 /// Room for the names of the lines, mm.
 const NAMES_MM: f64 = 20.0;
+/// From one name to the next, mm.
+const NAME_STEP_MM: f64 = 3.75;
+/// Between a line across the chart and its name, mm.
+const BREAK_AIR_MM: f64 = 0.8;
 const HEAD_MM: f64 = 8.0;
 const FOOT_MM: f64 = 9.5;
 
@@ -92,29 +96,47 @@ impl Chart {
         for (value, name) in &self.up.ticks {
             let from = self.place(area, [self.across.range[0], *value]);
             let to = PaperPoint::new(area.right_mm, from.y_mm);
-            canvas.line("grid", Segment { from, to });
+            canvas.line(self.up.class(*value), Segment { from, to });
             let beside = from.moved(-1.4, -MIDDLE * TEXT_MM);
             canvas.text("quiet", beside, Anchor::End, TEXT_MM, name);
         }
         for (value, name) in &self.across.ticks {
             let at = self.place(area, [*value, self.up.range[0]]);
             canvas.line("axis", Segment { from: at, to: at.moved(0.0, -1.0) });
+            if self.across.class(*value) == "axis" {
+                canvas
+                    .line("axis", Segment { from: at, to: PaperPoint::new(at.x_mm, area.top_mm) });
+            }
             canvas.text("quiet", at.moved(0.0, -4.2), Anchor::Middle, TEXT_MM, name);
         }
+        self.name_breaks(canvas, area);
+        canvas.rectangle("face", area);
+    }
+
+    /// Lines across the chart, each with its name to the right of it, or to the left, where that meets nothing.
+    fn name_breaks(&self, canvas: &mut Canvas, area: PaperBox) {
+        let at_mm = |value: f64| self.place(area, [value, self.up.range[0]]).x_mm;
+        let size_mm = TEXT_MM * 0.85;
         let mut free_mm = area.left_mm;
-        for (value, name) in &self.breaks {
-            let from = self.place(area, [*value, self.up.range[0]]);
-            let to = PaperPoint::new(from.x_mm, area.top_mm);
-            canvas.line("break", Segment { from, to });
-            let (beside, size_mm) = (to.moved(0.8, -TEXT_MM), TEXT_MM * 0.85);
-            let end_mm = beside.x_mm + width_mm(name, size_mm);
-            // A name that would run into the one before it or out of the chart is left out; its line stays.
-            if beside.x_mm >= free_mm && end_mm <= area.right_mm {
-                canvas.text("quiet", beside, Anchor::Start, size_mm, name);
-                free_mm = end_mm;
+        for (number, (value, name)) in self.breaks.iter().enumerate() {
+            let line_mm = at_mm(*value);
+            let from = PaperPoint::new(line_mm, area.bottom_mm);
+            canvas.line("break", Segment { from, to: PaperPoint::new(line_mm, area.top_mm) });
+            let next_mm = self.breaks.get(number + 1).map_or(area.right_mm, |next| at_mm(next.0));
+            let wide_mm = width_mm(name, size_mm) + 2.0 * BREAK_AIR_MM;
+            let base = PaperPoint::new(line_mm, area.top_mm - TEXT_MM);
+            if line_mm + wide_mm <= next_mm {
+                let at = base.moved(BREAK_AIR_MM, 0.0);
+                canvas.text("quiet", at, Anchor::Start, size_mm, name);
+                free_mm = line_mm + wide_mm;
+            } else {
+                if line_mm - wide_mm >= free_mm {
+                    let at = base.moved(-BREAK_AIR_MM, 0.0);
+                    canvas.text("quiet", at, Anchor::End, size_mm, name);
+                }
+                free_mm = line_mm;
             }
         }
-        canvas.rectangle("face", area);
     }
 
     fn draw_series(&self, canvas: &mut Canvas, area: PaperBox, series: &Series) {
@@ -131,25 +153,37 @@ impl Chart {
         }
     }
 
-    /// The names of the lines beside their last points, moved apart where they would meet.
+    /// The names beside the chart: of lines at their last points, moved apart where they would meet; of dots from the top.
     fn names(&self, canvas: &mut Canvas, area: PaperBox) {
-        let last = |series: &Series| series.points.last().map(|&at| self.place(area, at).y_mm);
-        let mut named: Vec<(f64, &Series)> = self
-            .series
-            .iter()
-            .filter(|series| !series.name.is_empty())
-            .filter_map(|series| Some((last(series)?, series)))
+        let dots = self.series.iter().any(|series| series.joined == Joined::No);
+        let from_top = |place: usize| area.top_mm - 2.0 - NAME_STEP_MM * place as f64;
+        let drawn = self.series.iter().filter(|series| !series.name.is_empty());
+        let mut named: Vec<(f64, &Series)> = drawn
+            .filter_map(|series| Some((self.place(area, *series.points.last()?).y_mm, series)))
+            .enumerate()
+            .map(|(place, (end_mm, series))| (if dots { from_top(place) } else { end_mm }, series))
             .collect();
         named.sort_by(|one, other| one.0.total_cmp(&other.0));
         let mut lowest_mm = area.bottom_mm;
         for (y_mm, series) in named {
             let y_mm = y_mm.max(lowest_mm);
-            let at = PaperPoint::new(area.right_mm + 2.2, y_mm);
-            series.look.draw(canvas, series.class, at);
-            let beside = at.moved(2.2, -MIDDLE * TEXT_MM);
-            canvas.text("plain", beside, Anchor::Start, TEXT_MM, &series.name);
-            lowest_mm = y_mm + TEXT_MM * 1.25;
+            let at = PaperPoint::new(area.right_mm + 4.0, y_mm);
+            series.sample(canvas, at);
+            let beside = at.moved(2.4, -MIDDLE * TEXT_MM);
+            canvas.text(PLAIN, beside, Anchor::Start, TEXT_MM, &series.name);
+            lowest_mm = y_mm + NAME_STEP_MM;
         }
+    }
+}
+
+impl Series {
+    /// What stands before its name.
+    fn sample(&self, canvas: &mut Canvas, at: PaperPoint) {
+        if self.joined == Joined::Line {
+            let [from, to] = [-1.8, 1.8].map(|right_mm| at.moved(right_mm, 0.0));
+            canvas.line(&format!("line {}", self.class), Segment { from, to });
+        }
+        self.look.draw(canvas, self.class, at);
     }
 }
 

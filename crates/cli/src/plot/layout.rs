@@ -2,7 +2,7 @@
 
 use super::canvas::Canvas;
 use super::labels::{self, Label, Room, Wish};
-use super::named_mark::NamedMark;
+use super::named_mark::{Look, NamedMark};
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 use super::segment::Segment;
@@ -14,6 +14,10 @@ use super::text_width::{MIDDLE, width_mm};
 const EDGE_MM: f64 = 0.8;
 /// The size of the names of the sides, mm.
 const SIDE_TEXT_MM: f64 = 3.1;
+
+/// So many marks make a crowd where each has less room than this, mm².
+const FEWEST_IN_A_CROWD: usize = 5;
+const CLOSE_MM2: f64 = 70.0;
 
 /// The named marks and their labels, in the same order.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,7 +51,12 @@ impl Layout {
             area: area.grown(-EDGE_MM),
             kept_free: taken.into_iter().chain(sides.iter().map(|(_, side)| *side)).collect(),
             hits,
+            crowd: crowd(&marks),
         };
+        let mut marks = marks;
+        if room.crowd.is_some() {
+            marks.iter_mut().for_each(NamedMark::shrink);
+        }
         let wishes: Vec<Wish> = marks.iter().map(NamedMark::wish).collect();
         Self { labels: labels::place(&wishes, &room), marks, sides }
     }
@@ -78,6 +87,23 @@ impl Layout {
         }
         (leader.length_mm() > SHAFT_MM).then(|| leader.after(SHAFT_MM / 2.0))
     }
+}
+
+/// The box about marks of which there are many for the room they take; nothing where they stand apart.
+fn crowd(marks: &[NamedMark]) -> Option<PaperBox> {
+    let within = |edge: fn(&PaperPoint) -> f64, far: fn(f64, f64) -> f64| {
+        let inside = marks.iter().filter(|mark| !matches!(mark.look, Look::Outside { .. }));
+        inside.map(|mark| edge(&mark.at)).reduce(far)
+    };
+    let about = PaperBox {
+        left_mm: within(|at| at.x_mm, f64::min)?,
+        right_mm: within(|at| at.x_mm, f64::max)?,
+        bottom_mm: within(|at| at.y_mm, f64::min)?,
+        top_mm: within(|at| at.y_mm, f64::max)?,
+    }
+    .grown(SHAFT_MM);
+    let room_mm2 = (about.right_mm - about.left_mm) * (about.top_mm - about.bottom_mm);
+    (marks.len() >= FEWEST_IN_A_CROWD && room_mm2 < CLOSE_MM2 * marks.len() as f64).then_some(about)
 }
 
 fn sides(area: PaperBox) -> [(&'static str, PaperBox); 4] {

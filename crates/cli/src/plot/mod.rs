@@ -42,7 +42,7 @@ pub use lean_plot::LeanPlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use segment::Segment;
-pub use shaft_plot::ShaftPlot;
+pub use shaft_plot::{ROUND_THE_CLOCK, ShaftPlot};
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
 pub use target_plot::TargetPlot;

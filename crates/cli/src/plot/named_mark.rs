@@ -37,6 +37,8 @@ pub struct NamedMark {
 pub enum Look {
     /// The estimate of a shaft.
     Shaft(Verdict),
+    /// The same among many.
+    Small(Verdict),
     /// Where a shaft first landed.
     First,
     /// Something that is drawn already.
@@ -66,6 +68,13 @@ impl NamedMark {
         Self { at, look: Look::Outside { class, toward: to.clock_angle() }, name, told }
     }
 
+    /// Makes it small, where many stand close together.
+    pub fn shrink(&mut self) {
+        if let Look::Shaft(verdict) = self.look {
+            self.look = Look::Small(verdict);
+        }
+    }
+
     /// The room that its name wants.
     pub fn wish(&self) -> Wish {
         let width_mm = BOLD * width_mm(&self.name, NAME_MM) + 0.6;
@@ -76,6 +85,7 @@ impl NamedMark {
     pub fn draw(&self, canvas: &mut Canvas, label: Option<Label>) {
         match self.look {
             Look::Shaft(verdict) => glyphs::shaft(canvas, verdict, self.at),
+            Look::Small(verdict) => glyphs::small_shaft(canvas, verdict, self.at),
             Look::First => glyphs::first(canvas, self.at),
             Look::Drawn => {}
             Look::Outside { class, toward } => glyphs::outward(canvas, class, self.at, toward),

@@ -36,3 +36,6 @@ pub enum Anchor {
     /// It ends there.
     End,
 }
+
+/// The class of text that looks like any text.
+pub const PLAIN: &str = "";

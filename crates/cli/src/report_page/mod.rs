@@ -16,7 +16,8 @@ use self::turned_row::TurnedRow;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
 use crate::plot::{
-    Backdrop, BeforeAfter, Hits, LeanPlot, PICTURE_STYLE, StyledBy, TargetPlot, landings,
+    Backdrop, BeforeAfter, Hits, LeanPlot, PICTURE_STYLE, ROUND_THE_CLOCK, StyledBy, TargetPlot,
+    landings,
 };
 use crate::screens;
 use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, count};
@@ -50,6 +51,7 @@ struct Page {
     turned: Vec<TurnedRow>,
     lean_plot: String,
     relation: Option<Relation>,
+    round_the_clock: &'static str,
     shafts: Vec<Part>,
     shots_told: String,
     shots: Vec<ShotRow>,
@@ -95,6 +97,7 @@ pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
         turned: landings.iter().map(|landing| TurnedRow::of(landing, ruler)).collect(),
         lean_plot: lean_plot.svg(),
         relation: relation.as_ref().map(Relation::from),
+        round_the_clock: ROUND_THE_CLOCK,
         shafts: (1..).zip(&advice.shafts).map(|(at, one)| source.part(at, one)).collect(),
         shots_told: count(shots.len(), "bare shot"),
         shots,

@@ -12,9 +12,13 @@ use crate::plot::named_mark::{Look, NamedMark, short};
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
 use crate::plot::segment::Segment;
+use crate::plot::target_plot::hits::HitKind;
 use crate::plot::target_plot::{glyphs, region};
 use crate::plot::window;
 use crate::wording::{Ruler, mark, verdict};
+
+/// At so many places of its way a shaft keeps names away.
+const ON_A_WAY: u8 = 12;
 
 /// All shafts from the reference.
 pub struct Panel<'a> {
@@ -44,7 +48,7 @@ impl Panel<'_> {
         }
         for landing in &self.landings {
             if let Some(now) = landing.now.filter(|now| scale.shows(*now)) {
-                glyphs::shaft(canvas, landing.report.verdict, scale.point(now));
+                glyphs::small_shaft(canvas, landing.report.verdict, scale.point(now));
             }
         }
     }
@@ -55,24 +59,26 @@ impl Panel<'_> {
         let class = verdict(landing.report.verdict);
         let ellipse = region(Miss { mean: now, ..landing.report.miss });
         if let Some(ellipse) = ellipse {
-            canvas.ellipse(&format!("region {class}"), scale.ellipse(ellipse));
+            canvas.ellipse(&format!("region {class} thin"), scale.ellipse(ellipse));
         }
         if let Some(first) = landing.first {
             canvas.line("way", Segment { from: scale.point(first.at), to: scale.point(now) });
         }
         if let Some(last) = landing.last {
-            glyphs::hit(canvas, last.kind, scale.point(last.at), None);
+            glyphs::hit(canvas, HitKind::Other, scale.point(last.at), None);
         }
     }
 
-    /// The first hits, each with its name.
+    /// The first hits, each with its name beside the ways.
     fn layout(&self, scale: Scale) -> Layout {
         let marks = self.landings.iter().filter_map(|landing| self.mark(landing, scale)).collect();
-        let now = self.landings.iter().filter_map(|landing| landing.now);
-        let places: Vec<PaperPoint> =
-            now.filter(|now| scale.shows(*now)).map(|now| scale.point(now)).collect();
-        let middle = scale.point(Offset::ZERO);
-        Layout::of(marks, std::iter::once(middle), places, scale.area())
+        let ways = self.landings.iter().filter_map(|one| Some([one.first?.at, one.now?]));
+        let on_way = |[first, now]: [Offset; 2]| {
+            (0..=ON_A_WAY)
+                .map(move |step| first + (now - first) * (f64::from(step) / f64::from(ON_A_WAY)))
+        };
+        let ways: Vec<PaperPoint> = ways.flat_map(on_way).map(|at| scale.point(at)).collect();
+        Layout::of(marks, std::iter::once(scale.point(Offset::ZERO)), ways, scale.area())
     }
 
     /// Its name stands at its first hit; where it has none, at where it lands now.

@@ -7,18 +7,18 @@ use crate::plot::block::{Block, INNER_MM};
 use crate::plot::canvas::Canvas;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::segment::Segment;
-use crate::plot::shape::Anchor;
+use crate::plot::shape::{Anchor, PLAIN};
 use crate::plot::target_plot::middle::Middle;
 use crate::plot::text_width::{BOLD, shortened};
 use crate::wording::{Ruler, mark, tail};
 
-const TEXT_MM: f64 = 3.2;
+const TEXT_MM: f64 = 3.0;
 const QUIET_MM: f64 = 3.0;
 const ROW_MM: f64 = 4.6;
 /// Air between two columns, mm.
 const AIR_MM: f64 = 1.5;
 /// Where each column begins, and where the last one ends, mm.
-const COLUMNS_MM: [f64; 6] = [0.0, 16.0, 39.0, 70.0, 101.0, INNER_MM];
+const COLUMNS_MM: [f64; 6] = [0.0, 13.0, 35.0, 67.0, 99.0, INNER_MM];
 
 /// The shots in the order they were entered.
 pub struct Rows<'a> {
@@ -39,7 +39,7 @@ impl Rows<'_> {
             "shaft".to_owned(),
             "mark at".to_owned(),
             format!("hit, {symbol}"),
-            "from the reference".to_owned(),
+            "from reference".to_owned(),
             "tail, deg".to_owned(),
         ]
     }
@@ -67,8 +67,9 @@ impl Rows<'_> {
         class: &str,
     ) {
         for (at, text) in cells.iter().enumerate() {
-            let class = if at == 0 && class == "plain" { "strong" } else { class };
-            let room_mm = (COLUMNS_MM[at + 1] - COLUMNS_MM[at] - AIR_MM) / BOLD;
+            let class = if at == 0 && class == PLAIN { "strong" } else { class };
+            let bold = if class == "strong" { BOLD } else { 1.0 };
+            let room_mm = (COLUMNS_MM[at + 1] - COLUMNS_MM[at] - AIR_MM) / bold;
             let text = shortened(text, size_mm, room_mm);
             canvas.text(class, base.moved(COLUMNS_MM[at], 0.0), Anchor::Start, size_mm, &text);
         }
@@ -87,7 +88,7 @@ impl Block for Rows<'_> {
             let line = base.moved(0.0, -0.3 * ROW_MM);
             canvas.line("grid", Segment { from: line, to: line.moved(INNER_MM, 0.0) });
             base = base.moved(0.0, -ROW_MM);
-            Self::write(canvas, base, TEXT_MM, &self.cells(shot), "plain");
+            Self::write(canvas, base, TEXT_MM, &self.cells(shot), PLAIN);
         }
     }
 }

@@ -18,8 +18,8 @@ use super::window;
 use crate::wording::{Ruler, count};
 
 /// What the marks of the picture mean.
-const LEGEND: &str = "Each dot is a bare shot, from the fletched reference of its end. The line is what was learned, between \
-    its 90 % bounds. It goes by where each shaft lands on average, about which single hits scatter; so it may be steeper than \
+const LEGEND: &str = "Each dot is a bare shot, from the fletched reference of its end. The line is what was learned, \
+    beginning from what is usual, between its 90 % bounds. It goes by where each shaft lands on average, about which single hits scatter; so it may be steeper than \
     the dots look.";
 
 /// The picture of a journal.

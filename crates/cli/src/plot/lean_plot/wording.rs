@@ -13,7 +13,7 @@ pub fn relation_said(relation: Option<&LeanRelation>, ruler: Ruler) -> String {
     let (name, step_mm) = step(ruler);
     // Said for tails that stand against the way of the hit, as nearly all do.
     let against = [relation.slope_deg_per_mm, relation.interval.upper, relation.interval.lower]
-        .map(|slope| (-slope * step_mm * 10.0).round() / 10.0 + 0.0);
+        .map(|slope| format!("{:.1}", -slope * step_mm + 0.0));
     let [slope, least, most] = against;
     format!(
         "For each {name} that bare shafts land farther right, tails stand {slope} deg farther left ({:.0} % sure: {least} to \

@@ -20,6 +20,9 @@ use crate::wording::{Ruler, mark, verdict};
 /// The level of every region in the picture.
 pub const LEVEL: f64 = 0.90;
 
+/// The regions of more shafts than this are drawn thin and empty: they lie over one another.
+const FEW: usize = 6;
+
 /// What is drawn on the face.
 pub struct Face<'a> {
     /// The hits.
@@ -91,7 +94,8 @@ impl Face<'_> {
         }
         for report in &self.shafts {
             if let Some(ellipse) = region(report.miss) {
-                let class = format!("region {}", verdict(report.verdict));
+                let thin = if self.shafts.len() > FEW { " thin" } else { "" };
+                let class = format!("region {}{thin}", verdict(report.verdict));
                 canvas.ellipse(&class, scale.ellipse(ellipse));
             }
         }
@@ -120,10 +124,10 @@ impl Face<'_> {
         }
     }
 
-    /// "7 at 3 o'clock: 31 right, 8 high (mm)".
+    /// "7 at 3 o'clock: 31 right, 8 high".
     pub fn told(&self, hit: &HitMark) -> String {
         let miss = self.ruler.miss_bare(hit.at);
-        format!("{} at {}: {miss} ({})", hit.shaft, mark(hit.index), self.ruler.unit().symbol)
+        format!("{} at {}: {miss}", hit.shaft, mark(hit.index))
     }
 }
 
