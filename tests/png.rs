@@ -17,9 +17,9 @@ fn a_program_without_png_says_so_and_names_ways_on() {
             .run(&line)
             .code(2)
             .stderr(
-                "error: this program was built without PNG\n  \
-                 |\n  \
-                 = help: an SVG opens in every browser, which prints it or saves it as PDF: -o picture.svg\n  \
+                "error: this program was built without PNG\n \
+                 |\n \
+                 = help: an SVG opens in every browser, which prints it or saves it as PDF: -o picture.svg\n \
                  = help: or build the program with it: cargo install --path crates/cli --features png\n",
             )
             .check();

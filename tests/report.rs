@@ -40,20 +40,21 @@ fn it_needs_nothing_from_elsewhere() {
 /// Two hundred shots of a dozen beside the reference, each bare shaft at one hour after another.
 fn long_evening() -> Folder {
     let folder = Folder::begun("1-12");
-    let mut table = "end,evening,shaft,index_deg,x_mm,y_mm,lean_x_deg,lean_y_deg\n".to_owned();
+    let mut rows = vec!["end,evening,shaft,index_deg,x_mm,y_mm,lean_x_deg,lean_y_deg".to_owned()];
     for end in 0..50 {
         let (x_mm, y_mm) = (end * 7 % 23 - 11, end * 5 % 19 - 9);
-        table += &format!("{end},2027-03-02,R,,{x_mm},{y_mm},0.5,0\n");
-        for place in 0..3 {
-            let (shot, shaft) = (3 * end + place, (3 * end + place) % 12 + 1);
+        rows.push(format!("{end},2027-03-02,R,,{x_mm},{y_mm},0.5,0"));
+        for shot in 3 * end..3 * end + 3 {
             let (right_mm, up_mm) = (shot * 37 % 83 - 50, shot * 29 % 71 - 28);
-            let (x_mm, y_mm, hour) = (x_mm + right_mm, y_mm + up_mm, shot / 12);
-            let lean_deg = [right_mm, up_mm].map(|mm| -f64::from(mm) / 10.0);
-            let (index_deg, [lean_x, lean_y]) = (hour % 12 * 30, lean_deg);
-            table +=
-                &format!("{end},2027-03-02,{shaft},{index_deg},{x_mm},{y_mm},{lean_x},{lean_y}\n");
+            let [lean_x, lean_y] = [right_mm, up_mm].map(|mm| -f64::from(mm) / 10.0);
+            let (shaft, index_deg) = (shot % 12 + 1, shot / 12 % 12 * 30);
+            let (x_mm, y_mm) = (x_mm + right_mm, y_mm + up_mm);
+            rows.push(format!(
+                "{end},2027-03-02,{shaft},{index_deg},{x_mm},{y_mm},{lean_x},{lean_y}"
+            ));
         }
     }
+    let table = rows.join("\n") + "\n";
     folder.run(&format!("import {JOURNAL} -")).stdin(&table).any_stdout().check();
     folder
 }

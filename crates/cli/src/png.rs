@@ -5,7 +5,7 @@ use resvg::usvg::{Options, Tree};
 
 use crate::failure::{Failure, Kind};
 
-/// DejaVu Sans, cut down; see `fonts/README.md`.
+/// They are cut down; see `fonts/README.md`.
 const FONTS: [&[u8]; 2] = [
     include_bytes!("../fonts/DejaVuSans-subset.ttf"),
     include_bytes!("../fonts/DejaVuSans-Bold-subset.ttf"),
@@ -26,7 +26,9 @@ pub fn png(svg: &str) -> Result<Vec<u8>, Failure> {
     let failed = |what: &str| Failure::new(Kind::InputOutput, format!("no PNG was made: {what}"));
     let mut options = Options { dpi: PIXELS_AN_INCH, ..Options::default() };
     let fonts = options.fontdb_mut();
-    FONTS.into_iter().for_each(|font| fonts.load_font_data(font.to_vec()));
+    for font in FONTS {
+        fonts.load_font_data(font.to_vec());
+    }
     fonts.set_sans_serif_family("DejaVu Sans");
     let tree =
         Tree::from_str(&in_the_light(svg), &options).map_err(|error| failed(&error.to_string()))?;

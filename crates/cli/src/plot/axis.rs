@@ -1,5 +1,8 @@
 //! An axis of a chart.
 
+use std::ops::Range;
+
+use plotters::coord::ranged1d::{KeyPointHint, NoDefaultFormatting, Ranged, ValueFormatter};
 use quarterturn_geometry::Millimetres;
 
 use super::ticks::Ticks;
@@ -54,16 +57,42 @@ impl Axis {
         }
     }
 
-    /// How a line at a value looks: heavier at nothing, where the axis goes to both sides of it.
-    pub fn class(&self, value: f64) -> &'static str {
-        let both = self.range[0] <= -self.range[1];
-        if both && value == 0.0 { "axis" } else { "grid" }
+    /// Whether it goes to both sides of nothing.
+    pub fn is_both_ways(&self) -> bool {
+        self.range[0] <= -self.range[1]
     }
 
     /// Where a value lies between the ends, from 0 to 1.
     pub fn share(&self, value: f64) -> f64 {
         let [from, to] = self.range;
         (value - from) / (to - from)
+    }
+}
+
+impl Ranged for Axis {
+    type FormatOption = NoDefaultFormatting;
+    type ValueType = f64;
+
+    fn map(&self, value: &f64, (from, to): (i32, i32)) -> i32 {
+        #[expect(clippy::cast_possible_truncation, reason = "it lies within the sheet")]
+        let at = (self.share(*value) * f64::from(to - from)).round() as i32;
+        from + at
+    }
+
+    fn key_points<Hint: KeyPointHint>(&self, hint: Hint) -> Vec<f64> {
+        let light = hint.weight().allow_light_points();
+        self.ticks.iter().filter(|_| !light).map(|(at, _)| *at).collect()
+    }
+
+    fn range(&self) -> Range<f64> {
+        self.range[0]..self.range[1]
+    }
+}
+
+impl ValueFormatter<f64> for Axis {
+    fn format_ext(&self, value: &f64) -> String {
+        let named = self.ticks.iter().find(|(at, _)| at.total_cmp(value).is_eq());
+        named.map_or(String::new(), |(_, name)| name.clone())
     }
 }
 

@@ -1,16 +1,33 @@
 //! A chart of one quantity over another: points in order, joined where that says something.
 
+use std::convert::Infallible;
+
+use plotters::prelude::{
+    ChartBuilder, Circle, DrawingAreaErrorKind, IntoDrawingArea, IntoTextStyle, LabelAreaPosition,
+    LineSeries, TRANSPARENT,
+};
+
 use super::axis::Axis;
 use super::block::{Block, INNER_MM};
 use super::canvas::Canvas;
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 use super::segment::Segment;
+use super::series::{Joined, Look, Series};
 use super::shape::{Anchor, PLAIN};
+use super::sheet_backend::{Ink, SheetBackend, TEXT_MM, colour, units};
 use super::text_width::{MIDDLE, width_mm};
 
 const TITLE_MM: f64 = 4.0;
-const TEXT_MM: f64 = 3.0;
+/// What the first colours of plotters stand for; the series come after them.
+const GRID: usize = 0;
+const AXIS: usize = 1;
+const QUIET: usize = 2;
+const OWN: usize = 3;
+
+/// Why plotters might not draw: no sheet gives it a reason.
+type Fault = DrawingAreaErrorKind<Infallible>;
+
 const GUTTER_MM: f64 = 13.5;
 /// Room for the names of the lines, mm.
 const NAMES_MM: f64 = 20.0;
@@ -20,43 +37,6 @@ const NAME_STEP_MM: f64 = 3.75;
 const BREAK_AIR_MM: f64 = 0.8;
 const HEAD_MM: f64 = 8.0;
 const FOOT_MM: f64 = 9.5;
-
-/// How a point looks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Look {
-    /// A disc.
-    Disc,
-    /// A square.
-    Square,
-    /// A diamond.
-    Diamond,
-    /// Nothing: the line says it all.
-    Unseen,
-}
-
-/// Whether the points of a line are joined.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Joined {
-    /// One to the next.
-    Line,
-    /// Not at all.
-    No,
-}
-
-/// Points of one kind.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Series {
-    /// What they are, said beside the chart; nothing where another series says it.
-    pub name: String,
-    /// The class of their shapes.
-    pub class: &'static str,
-    /// How each looks.
-    pub look: Look,
-    /// Whether they are joined.
-    pub joined: Joined,
-    /// Where they are.
-    pub points: Vec<[f64; 2]>,
-}
 
 /// The chart.
 #[derive(Clone, Debug, PartialEq)]
@@ -92,25 +72,54 @@ impl Chart {
         )
     }
 
-    fn grid(&self, canvas: &mut Canvas, area: PaperBox) {
-        for (value, name) in &self.up.ticks {
-            let from = self.place(area, [self.across.range[0], *value]);
-            let to = PaperPoint::new(area.right_mm, from.y_mm);
-            canvas.line(self.up.class(*value), Segment { from, to });
-            let beside = from.moved(-1.4, -MIDDLE * TEXT_MM);
-            canvas.text("quiet", beside, Anchor::End, TEXT_MM, name);
+    /// The grid with its numbers, and the series.
+    fn plot(&self, canvas: &mut Canvas, area: PaperBox) -> Result<(), Fault> {
+        let high_mm = canvas.height_mm;
+        let inks = self.inks();
+        let root = SheetBackend { canvas, inks }.into_drawing_area();
+        let corner = (units(area.left_mm - GUTTER_MM), units(high_mm - area.top_mm));
+        let wide = units(area.right_mm - area.left_mm + GUTTER_MM);
+        let sheet = root.shrink(corner, (wide, units(self.area_mm + FOOT_MM)));
+        let mut chart = ChartBuilder::on(&sheet)
+            .set_label_area_size(LabelAreaPosition::Left, units(GUTTER_MM))
+            .set_label_area_size(LabelAreaPosition::Bottom, units(FOOT_MM))
+            .build_cartesian_2d(self.across.clone(), self.up.clone())?;
+        let numbers = ("sans-serif", TEXT_MM).with_color(colour(QUIET));
+        chart
+            .configure_mesh()
+            .disable_x_mesh()
+            .bold_line_style(colour(GRID))
+            .light_line_style(TRANSPARENT)
+            .axis_style(colour(AXIS))
+            .set_tick_mark_size(LabelAreaPosition::Left, units(0.7))
+            .set_tick_mark_size(LabelAreaPosition::Bottom, units(1.0))
+            .label_style(numbers)
+            .draw()?;
+        let [[left, right], [low, high]] = [self.across.range, self.up.range];
+        let upright = self.across.is_both_ways().then_some([(0.0, low), (0.0, high)]);
+        let level = self.up.is_both_ways().then_some([(left, 0.0), (right, 0.0)]);
+        for through_nothing in upright.into_iter().chain(level) {
+            chart.draw_series(LineSeries::new(through_nothing, colour(AXIS)))?;
         }
-        for (value, name) in &self.across.ticks {
-            let at = self.place(area, [*value, self.up.range[0]]);
-            canvas.line("axis", Segment { from: at, to: at.moved(0.0, -1.0) });
-            if self.across.class(*value) == "axis" {
-                canvas
-                    .line("axis", Segment { from: at, to: PaperPoint::new(at.x_mm, area.top_mm) });
+        for (number, series) in self.series.iter().enumerate() {
+            let (points, ink) = (series.points.iter().map(|&[x, y]| (x, y)), colour(OWN + number));
+            if series.joined == Joined::Line {
+                chart.draw_series(LineSeries::new(points.clone(), ink))?;
             }
-            canvas.text("quiet", at.moved(0.0, -4.2), Anchor::Middle, TEXT_MM, name);
+            chart.draw_series(points.map(|at| Circle::new(at, 1, ink)))?;
         }
-        self.name_breaks(canvas, area);
-        canvas.rectangle("face", area);
+        Ok(())
+    }
+
+    /// What the colours of plotters stand for.
+    fn inks(&self) -> Vec<Ink> {
+        let plain = |class: &str| Ink { line: class.to_owned(), mark: "", look: Look::Unseen };
+        let series = self.series.iter().map(|series| Ink {
+            line: format!("line {}", series.class),
+            mark: series.class,
+            look: series.look,
+        });
+        ["grid", "axis", "quiet"].map(plain).into_iter().chain(series).collect()
     }
 
     /// Lines across the chart, each with its name to the right of it, or to the left, where that meets nothing.
@@ -139,20 +148,6 @@ impl Chart {
         }
     }
 
-    fn draw_series(&self, canvas: &mut Canvas, area: PaperBox, series: &Series) {
-        let places: Vec<PaperPoint> =
-            series.points.iter().map(|&point| self.place(area, point)).collect();
-        if series.joined == Joined::Line {
-            for pair in places.windows(2) {
-                let class = format!("line {}", series.class);
-                canvas.line(&class, Segment { from: pair[0], to: pair[1] });
-            }
-        }
-        for &at in &places {
-            series.look.draw(canvas, series.class, at);
-        }
-    }
-
     /// The names beside the chart: of lines at their last points, moved apart where they would meet; of dots from the top.
     fn names(&self, canvas: &mut Canvas, area: PaperBox) {
         let dots = self.series.iter().any(|series| series.joined == Joined::No);
@@ -176,31 +171,6 @@ impl Chart {
     }
 }
 
-impl Series {
-    /// What stands before its name.
-    fn sample(&self, canvas: &mut Canvas, at: PaperPoint) {
-        if self.joined == Joined::Line {
-            let [from, to] = [-1.8, 1.8].map(|right_mm| at.moved(right_mm, 0.0));
-            canvas.line(&format!("line {}", self.class), Segment { from, to });
-        }
-        self.look.draw(canvas, self.class, at);
-    }
-}
-
-impl Look {
-    fn draw(self, canvas: &mut Canvas, class: &str, at: PaperPoint) {
-        match self {
-            Self::Disc => canvas.circle(class, at, 0.9),
-            Self::Square => canvas.rectangle(class, PaperBox::around(at, 1.7, 1.7)),
-            Self::Diamond => {
-                let corners = [(0.0, 1.2), (1.2, 0.0), (0.0, -1.2), (-1.2, 0.0)];
-                canvas.polygon(class, &corners.map(|(right, up)| at.moved(right, up)));
-            }
-            Self::Unseen => {}
-        }
-    }
-}
-
 impl Block for Chart {
     fn height_mm(&self) -> f64 {
         HEAD_MM + self.area_mm + FOOT_MM
@@ -209,10 +179,13 @@ impl Block for Chart {
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
         let area = self.area(corner);
         canvas.text("strong", corner.moved(0.0, -TITLE_MM), Anchor::Start, TITLE_MM, &self.title);
-        self.grid(canvas, area);
-        for series in &self.series {
-            self.draw_series(canvas, area, series);
+        self.name_breaks(canvas, area);
+        // A sheet refuses nothing; what plotters could say is of its own backends.
+        if self.plot(canvas, area).is_err() {
+            let middle = area.centre();
+            canvas.text("strong", middle, Anchor::Middle, TEXT_MM, "This chart could not be drawn");
         }
+        canvas.rectangle("face", area);
         self.names(canvas, area);
         let below = PaperPoint::new(area.right_mm, area.bottom_mm - FOOT_MM + 1.0);
         canvas.text("quiet", below, Anchor::End, TEXT_MM, &self.across.name);

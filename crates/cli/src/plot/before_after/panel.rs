@@ -44,7 +44,7 @@ impl Panel<'_> {
         canvas.circle("tolerance", scale.point(self.wanted), scale.length_mm(self.tolerance));
         glyphs::reference(canvas, scale.point(Offset::ZERO));
         for landing in &self.landings {
-            self.shaft(canvas, scale, landing);
+            Self::shaft(canvas, scale, landing);
         }
         for landing in &self.landings {
             if let Some(now) = landing.now.filter(|now| scale.shows(*now)) {
@@ -54,7 +54,7 @@ impl Panel<'_> {
     }
 
     /// Its region, its way from before to after, and its last hit.
-    fn shaft(&self, canvas: &mut Canvas, scale: Scale, landing: &Landing) {
+    fn shaft(canvas: &mut Canvas, scale: Scale, landing: &Landing) {
         let Some(now) = landing.now else { return };
         let class = verdict(landing.report.verdict);
         let ellipse = region(Miss { mean: now, ..landing.report.miss });

@@ -15,10 +15,14 @@ use quarterturn_entry::quantity::Unit;
 const MM: Ruler = Ruler::new(Unit::MILLIMETRE);
 
 fn drawn(dozen: &Dozen) -> String {
+    titled(dozen, "Fen <b>")
+}
+
+fn titled(dozen: &Dozen, title: &str) -> String {
     let Dozen { history, advice } = dozen;
     let hits = &Hits::of(history, advice);
     let styled = StyledBy::Itself;
-    BeforeAfter { history, advice, hits, ruler: MM, title: "Fen <b>", styled }.svg()
+    BeforeAfter { history, advice, hits, ruler: MM, title, styled }.svg()
 }
 
 #[test]
@@ -46,6 +50,7 @@ fn bad_dozens_have_a_picture_too() {
         Document::parse(&svg).unwrap();
         assert_texts_apart(&svg);
     }
+    assert_texts_apart(&titled(&Evening::with(3).shoot(), &"箭".repeat(64)));
     assert!(
         drawn(&Evening { rounds: 0, ..Evening::with(3) }.shoot())
             .contains("Not shot yet: 1, 2 and 3.")

@@ -4,7 +4,8 @@ use quarterturn_geometry::Offset;
 use quarterturn_tuning::{End, Event, History};
 
 use crate::plot::axis::Axis;
-use crate::plot::chart::{Chart, Joined, Look, Series};
+use crate::plot::chart::Chart;
+use crate::plot::series::{Joined, Look, Series};
 use crate::plot::target_plot::middle::own;
 use crate::wording::Ruler;
 

@@ -65,6 +65,10 @@ fn bad_ends_have_a_picture_too() {
     assert_good(&setup, &shots(end.shots[1..2].to_vec()));
     let (sixty_setup, sixty) = of(60);
     assert_good(&sixty_setup, &sixty);
+    let (number, ruler) = (1, Ruler::new(Unit::MILLIMETRE));
+    let (title, backdrop) = (&"箭".repeat(64), Backdrop::Grid);
+    let plot = EndPlot { setup: &setup, end: &end, number, ruler, title, backdrop };
+    assert_texts_apart(&plot.svg());
     let mut odd = end.shots.clone();
     let at = Point::SPOT + Offset::new(-2000.0, 1900.0);
     odd[1].hit = Some(Hit { at, lean: None, read_sd: None, lean_sd: None });

@@ -4,7 +4,8 @@ use quarterturn_geometry::{Angle, Offset};
 use quarterturn_tuning::LeanRelation;
 
 use crate::plot::axis::Axis;
-use crate::plot::chart::{Chart, Joined, Look, Series};
+use crate::plot::chart::Chart;
+use crate::plot::series::{Joined, Look, Series};
 use crate::plot::target_plot::hits::{HitKind, HitMark};
 use crate::wording::Ruler;
 

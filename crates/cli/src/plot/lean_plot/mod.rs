@@ -79,15 +79,15 @@ impl LeanPlot<'_> {
     fn remarks(&self) -> Vec<String> {
         let (all, read) = (self.hits.marks.len(), self.read().count());
         let left_out = self.read().filter(|hit| hit.kind == HitKind::LeftOut).count();
-        let mut shots = format!(
-            "{}: the tail of {read} was read, {left_out} of them are left out of the estimates",
+        let outside = match read - self.shown().count() {
+            0 => String::new(),
+            outside => format!(", {outside} hit too far off to be shown"),
+        };
+        let shots = format!(
+            "{}: the tail of {read} was read, {left_out} of them are left out of the estimates{outside}.",
             count(all, "bare shot")
         );
-        match read - self.shown().count() {
-            0 => {}
-            outside => shots += &format!(", {outside} hit too far off to be shown"),
-        }
         let legend = self.relation.map(|_| LEGEND.to_owned());
-        [shots + "."].into_iter().chain(legend).collect()
+        [shots].into_iter().chain(legend).collect()
     }
 }

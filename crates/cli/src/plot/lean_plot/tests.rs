@@ -52,6 +52,11 @@ fn bad_dozens_have_a_picture_too() {
         Document::parse(&svg).unwrap();
         assert_texts_apart(&svg);
     }
+    let Dozen { history, advice } = &Evening::with(3).shoot();
+    let (hits, styled) = (&Hits::of(history, advice), StyledBy::Itself);
+    let (relation, ruler) = (Some(LEARNED), Ruler::new(Unit::MILLIMETRE));
+    let title = &"箭".repeat(64);
+    assert_texts_apart(&LeanPlot { advice, hits, relation, ruler, title, styled }.svg());
     let stray = Evening::with(12).shoot().stray(Offset::new(-2000.0, 900.0));
     let svg = drawn(&stray, Some(LEARNED), Unit::MILLIMETRE);
     assert!(svg.contains("1 hit too far off to be shown"), "{svg}");
