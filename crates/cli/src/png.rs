@@ -1,6 +1,6 @@
 //! PNG from SVG, the same on every machine: with fonts of its own, in the light, ten pixels to a millimetre.
 
-use resvg::tiny_skia::{Pixmap, Transform};
+use resvg::tiny_skia::{Color, Pixmap, Transform};
 use resvg::usvg::{Options, Tree};
 
 use crate::failure::{Failure, Kind};
@@ -34,6 +34,7 @@ pub fn png(svg: &str) -> Result<Vec<u8>, Failure> {
         Tree::from_str(&in_the_light(svg), &options).map_err(|error| failed(&error.to_string()))?;
     let size = tree.size().to_int_size();
     let mut pixels = Pixmap::new(size.width(), size.height()).ok_or_else(|| failed("too large"))?;
+    pixels.fill(Color::WHITE);
     resvg::render(&tree, Transform::identity(), &mut pixels.as_mut());
     pixels.encode_png().map(sized).map_err(|error| failed(&error.to_string()))
 }
@@ -59,4 +60,26 @@ fn sized(mut png: Vec<u8>) -> Vec<u8> {
     let chunk = [length.as_slice(), &named, &sum].concat();
     png.splice(HEADER_BYTES..HEADER_BYTES, chunk);
     png
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A square of two millimetres, dark on screens that are dark.
+    const DRAWN: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"4mm\" height=\"3mm\" viewBox=\"0 0 4 3\">\
+        <style>\n.a { fill: #d55e00 }\n@media screen { .a { fill: #000000 } }\n</style>\n\
+        <rect class=\"a\" width=\"2\" height=\"2\"/></svg>";
+
+    #[test]
+    fn ten_pixels_are_a_millimetre_in_the_light_and_paper_is_white() {
+        let pixels = Pixmap::decode_png(&png(DRAWN).unwrap()).unwrap();
+        assert_eq!((pixels.width(), pixels.height()), (40, 30));
+        let colour = |x, y| {
+            let pixel = pixels.pixel(x, y).unwrap();
+            [pixel.red(), pixel.green(), pixel.blue(), pixel.alpha()]
+        };
+        assert_eq!(colour(19, 19), [0xd5, 0x5e, 0x00, 0xff]);
+        assert_eq!(colour(20, 20), [0xff; 4]);
+    }
 }

@@ -32,7 +32,7 @@ pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
     Some(Chart {
         title: "Where the reference landed, from the spot".to_owned(),
         across,
-        up: Axis::lengths(ruler, "right and high above 0", 1.15 * reach),
+        up: Axis::lengths(ruler, "right and high above 0", 1.35 * reach),
         breaks: evenings(&ends),
         series: vec![
             along("right", "judged", Look::Disc, |at| at.x_mm),
