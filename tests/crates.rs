@@ -1,11 +1,15 @@
 //! What the program is built from: few crates, each once, from the registry, under licences that are named.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::process::Command;
 
 use crate::support::repository::read;
 
-/// Crates of the whole workspace with its tests, ours among them. The program itself is built from fewer.
-const MOST_CRATES: usize = 130;
+/// Crates of the whole workspace with its tests and the feature `png`, ours among them: a third of them only draw PNG.
+const MOST_CRATES: usize = 180;
+
+/// Crates of which the program is built when nothing is asked for, those that only build it and ours among them.
+const MOST_BY_DEFAULT: usize = 110;
 
 /// Listed in the lock file in every version that nalgebra can convert to, and built in none.
 const NEVER_BUILT: &str = "glam";
@@ -39,6 +43,24 @@ fn there_are_few_crates_each_once() {
     let twice: Vec<_> = versions.iter().filter(|(_, count)| **count > 1).collect();
     assert!(twice.is_empty(), "more than one version: {twice:?}");
     assert!(versions.len() <= MOST_CRATES, "{} crates, at most {MOST_CRATES}", versions.len());
+}
+
+/// Cargo itself says what the program is built from, offline and from the lock file.
+#[test]
+fn by_default_the_program_is_built_from_fewer() {
+    let tree = Command::new(env!("CARGO"))
+        .args(["tree", "--locked", "--offline", "--package", "quarterturn-cli"])
+        .args(["--edges", "normal,build", "--prefix", "none", "--format", "{p}"])
+        .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/../.."))
+        .output()
+        .expect("cargo runs");
+    assert!(tree.status.success(), "{}", String::from_utf8_lossy(&tree.stderr));
+    let text = String::from_utf8(tree.stdout).expect("names are text");
+    let name = |line: &str| line.split(' ').next().map(str::to_owned);
+    let crates: BTreeSet<String> = text.lines().filter_map(name).collect();
+    assert!(crates.contains("quarterturn-geometry") && crates.contains("clap"), "{crates:?}");
+    assert!(!crates.contains("resvg"), "PNG is drawn only where it is asked for");
+    assert!(crates.len() <= MOST_BY_DEFAULT, "{} crates", crates.len());
 }
 
 #[test]

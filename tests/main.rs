@@ -38,6 +38,7 @@ mod odd_inputs;
 mod paper;
 mod photo;
 mod plot;
+mod png;
 mod practice;
 mod purity;
 mod reach;

@@ -72,7 +72,7 @@ fn a_printer_that_shrinks_is_made_up_for() {
     folder.run("paper log -o log.svg --measured 97.2mm,97.5mm").any_stdout().check();
     let log = folder.read("log.svg");
     assert!(
-        log.contains("width=\"210.00mm\" height=\"297.00mm\" viewBox=\"0 0 204.12 289.58\""),
+        log.contains("width=\"210mm\" height=\"297mm\" viewBox=\"0 0 204.12 289.58\""),
         "{log}"
     );
 }

@@ -83,3 +83,50 @@ fn a_face_or_a_plate_may_lie_under_the_hits() {
     drawn("--plate 0cm").code(2).stderr_has("a plate has a size").check();
     drawn("--face 40cm --plate 8in").code(2).stderr_has("cannot be used with").check();
 }
+
+#[test]
+fn an_end_has_a_picture() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("plot {JOURNAL} --end 1"));
+    said.stdout("End 1 is drawn in evening-end-1.svg.\n").check();
+    let picture = folder.read("evening-end-1.svg");
+    for part in
+        [">evening.journal: end 1<", "shots from 18.3 m", ">R<", "stars are fletched references"]
+    {
+        assert!(picture.contains(part), "the picture lacks {part}");
+    }
+    let rings = folder.run(&format!("plot {JOURNAL} --end 1 --face 40cm -o -"));
+    rings.stdout_has("Under it a face of 40 cm").check();
+    let one = "there is no end 2 in this journal";
+    folder.run(&format!("plot {JOURNAL} --end 2")).code(3).stderr_has(one).check();
+}
+
+#[test]
+fn before_and_after_have_a_picture_and_so_has_lean_against_hit() {
+    let folder = Folder::with_an_end();
+    let said = folder.run(&format!("plot {JOURNAL} --before-after"));
+    said.stdout("Before and after is drawn in evening-before-after.svg.\n").check();
+    let said = folder.run(&format!("plot {JOURNAL} --lean"));
+    said.stdout("Lean against hit is drawn in evening-lean.svg.\n").check();
+    assert!(folder.read("evening-before-after.svg").contains("As built, "));
+    assert!(folder.read("evening-lean.svg").contains("To the sides"));
+    let none_yet = Folder::begun("1-3");
+    let unshot = none_yet.run(&format!("plot {JOURNAL} --before-after -o -"));
+    unshot.stdout_has("Not shot yet: 1, 2 and 3.").check();
+    let unread = none_yet.run(&format!("plot {JOURNAL} --lean -o -"));
+    unread.stdout_has("No counted bare shot with its tail read yet.").check();
+}
+
+#[test]
+fn one_part_at_a_time() {
+    let folder = Folder::with_an_end();
+    for both in
+        ["--end 1 --lean", "--shaft 1 --course", "--before-after --face 40cm", "--lean --plate 8in"]
+    {
+        folder
+            .run(&format!("plot {JOURNAL} {both}"))
+            .code(2)
+            .stderr_has("cannot be used with")
+            .check();
+    }
+}

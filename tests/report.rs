@@ -37,11 +37,49 @@ fn it_needs_nothing_from_elsewhere() {
     }
 }
 
-/// 300 KB for a dozen, the pictures and all numbers included.
+/// Two hundred shots of a dozen beside the reference, each bare shaft at one hour after another.
+fn long_evening() -> Folder {
+    let folder = Folder::begun("1-12");
+    let mut rows = vec!["end,evening,shaft,index_deg,x_mm,y_mm,lean_x_deg,lean_y_deg".to_owned()];
+    for end in 0..50 {
+        let (x_mm, y_mm) = (end * 7 % 23 - 11, end * 5 % 19 - 9);
+        rows.push(format!("{end},2027-03-02,R,,{x_mm},{y_mm},0.5,0"));
+        for shot in 3 * end..3 * end + 3 {
+            let (right_mm, up_mm) = (shot * 37 % 83 - 50, shot * 29 % 71 - 28);
+            let [lean_x, lean_y] = [right_mm, up_mm].map(|mm| -f64::from(mm) / 10.0);
+            let (shaft, index_deg) = (shot % 12 + 1, shot / 12 % 12 * 30);
+            let (x_mm, y_mm) = (x_mm + right_mm, y_mm + up_mm);
+            rows.push(format!(
+                "{end},2027-03-02,{shaft},{index_deg},{x_mm},{y_mm},{lean_x},{lean_y}"
+            ));
+        }
+    }
+    let table = rows.join("\n") + "\n";
+    folder.run(&format!("import {JOURNAL} -")).stdin(&table).any_stdout().check();
+    folder
+}
+
+/// 300 KB for a dozen with two hundred shots, the pictures and all numbers included.
 #[test]
 fn it_is_small() {
-    let page = page(&Folder::with_an_end());
+    let page = page(&long_evening());
+    assert!(page.contains("150 bare shots"));
     assert!(page.len() <= 300_000, "{} bytes", page.len());
+}
+
+#[test]
+fn before_and_after_and_lean_against_hit_stand_in_it_with_their_numbers() {
+    let page = page(&Folder::with_an_end());
+    for part in [
+        "<h2 id=\"turned\">Before and after</h2>",
+        "id=\"before-after-title\"",
+        "<th scope=\"col\">first hit there (mm)</th>",
+        "<h2 id=\"leans\">How tails go with hits</h2>",
+        "id=\"lean-title\"",
+        "<th scope=\"col\">degrees for each mm</th>",
+    ] {
+        assert!(page.contains(part), "the page lacks {part}");
+    }
 }
 
 #[test]

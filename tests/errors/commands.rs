@@ -51,6 +51,13 @@ fn a_picture_of_a_shaft_that_is_not_there() {
 }
 
 #[test]
+fn a_picture_of_an_end_that_is_not_there() {
+    let message = plain("there is no end 4 in this journal", &["no end was entered yet"]);
+    refused(&format!("plot {JOURNAL} --end 4"), 3, &message);
+    refused(&format!("plot {JOURNAL} --end 0"), 3, &message.replace('4', "0"));
+}
+
+#[test]
 fn a_change_that_cannot_follow() {
     let message = plain("7 is in use: this change cannot follow", &[]);
     refused(&format!("shaft {JOURNAL} 7 --readmit"), 3, &message);

@@ -39,10 +39,10 @@ fn sizes_that_nothing_has() {
 #[test]
 fn a_file_of_another_kind() {
     let message = plain(
-        "face.png ends neither in .pdf nor in .svg",
+        "face.jpg does not end in .pdf, .svg or .png",
         &["name the file, for example card.pdf"],
     );
-    refused("paper face -o face.png", 2, &message);
+    refused("paper face -o face.jpg", 2, &message);
 }
 
 #[test]

@@ -20,7 +20,10 @@ mod opened;
 mod output;
 mod paper;
 mod photo;
+mod picture_file;
 mod plot;
+#[cfg_attr(not(feature = "png"), path = "no_png.rs")]
+mod png;
 mod progress;
 mod refusal;
 mod rehearsal;

@@ -3,7 +3,8 @@
 use quarterturn_journal::FORMAT;
 
 /// The parts that a build may leave out, and whether this one has them.
-const PARTS: [(&str, bool); 1] = [("photo", cfg!(feature = "photo"))];
+const PARTS: [(&str, bool); 2] =
+    [("photo", cfg!(feature = "photo")), ("png", cfg!(feature = "png"))];
 
 /// The lines behind the program's name.
 pub fn version() -> String {

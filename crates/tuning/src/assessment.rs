@@ -1,14 +1,17 @@
 //! Everything that a history tells at given scales.
 
+use quarterturn_geometry::Lean;
+
 use crate::common_point::Origin;
 use crate::evidence::Evidence;
 use crate::far_off::reach_far;
 use crate::judge::Judge;
-use crate::learn::{Learned, learn};
+use crate::learn::{Learned, SlopeKnown, learn};
 use crate::observation::{Kind, Observation, Observations};
+use crate::posterior::Posterior;
 use crate::response::bow_moves;
 use crate::roster::{Roster, Standing};
-use crate::{History, Policy, Scales};
+use crate::{History, LeanRelation, Policy, Scales};
 
 /// A history, what is read from it, and what follows for the unknowns.
 pub struct Assessment<'a> {
@@ -16,6 +19,7 @@ pub struct Assessment<'a> {
     /// What the flight model reads.
     pub seen: Observations,
     roster: Roster,
+    expected: Scales,
     learned: Learned,
 }
 
@@ -26,7 +30,7 @@ impl<'a> Assessment<'a> {
         let mut expected = Scales::at(history.setup.distance);
         reach_far(&mut seen, &mut expected);
         let learned = learn(&seen, &expected);
-        Self { history, roster: Roster::of(history), learned, seen }
+        Self { history, roster: Roster::of(history), expected, learned, seen }
     }
 
     /// The judge of its shafts.
@@ -55,6 +59,20 @@ impl<'a> Assessment<'a> {
     /// What is known of every shot from all the others.
     pub fn evidence(&self) -> Evidence<'_> {
         Evidence::of(&self.seen, &self.learned)
+    }
+
+    /// How leans go with misses; nothing before a bare shot whose lean was read.
+    pub fn lean_relation(&self) -> Option<LeanRelation> {
+        let shots = self.bare().filter(|shot| shot.lean_deg.is_some()).count();
+        let Posterior { layout, mean, .. } = &self.learned.posterior;
+        let common = layout.bow(self.seen.bow_changes_mm.len()) + 2;
+        let known = SlopeKnown::of(&self.seen, &self.learned, &self.expected);
+        (shots > 0).then(|| LeanRelation {
+            slope_deg_per_mm: known.deg_per_mm,
+            interval: known.interval(),
+            common: Lean::from_degrees(mean[common], mean[common + 1]),
+            shots,
+        })
     }
 
     /// Whether most bare shots came with a lean; before the first shot it is hoped for.

@@ -64,7 +64,7 @@ pub use next::NextArgs;
 pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use photo::PhotoArgs;
-pub use plot::{Face, PlotArgs};
+pub use plot::{Face, PlotArgs, UnderArgs, WhatArgs};
 pub use practice::PracticeArgs;
 pub use reach::ReachArgs;
 pub use redo::RedoArgs;

@@ -134,9 +134,13 @@ pub struct PrintArgs {
     #[arg(long, value_name = "ACROSS,UP")]
     pub measured: Option<String>,
 
-    /// The file to write, ending in .pdf or .svg [default: the sheet's name, ending in .pdf]
+    /// The file to write, ending in .pdf, .svg or .png [default: the sheet's name, ending in .pdf]
     #[arg(short, long, value_name = "FILE")]
     pub output: Option<PathBuf>,
+
+    /// As PNG, where the program was built with that
+    #[arg(long, conflicts_with = "output")]
+    pub png: bool,
 
     /// Write over a file that exists
     #[arg(long)]

@@ -3,6 +3,7 @@
 use quarterturn_entry::{Advising, closest, shorthand};
 use quarterturn_journal::{EndEntry, Entry, FixEntry, JournalError, Log, LoggedEnd, ShotEntry};
 
+use super::no_such_end::no_such_end;
 use crate::answer::Answer;
 use crate::args::FixArgs;
 use crate::failure::{Failure, Kind, Marked};
@@ -102,13 +103,4 @@ fn not_in_the_end(end: &EndEntry, line: &str, span: std::ops::Range<usize>) -> F
         .marking(Marked::typed(line).wrong(span, label))
         .hinting(meant)
         .hinting([known])
-}
-
-fn no_such_end(end: usize, ends: usize) -> Failure {
-    let failure = Failure::new(Kind::Data, format!("there is no end {end} in this journal"));
-    failure.hinting([match ends {
-        0 => "no end was entered yet".to_owned(),
-        1 => "it has one end, end 1".to_owned(),
-        _ => format!("it has ends 1 to {ends}; `log` shows them"),
-    }])
 }

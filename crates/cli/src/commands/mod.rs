@@ -21,6 +21,7 @@ mod log;
 mod manual;
 mod new;
 mod next;
+mod no_such_end;
 mod note;
 mod paper;
 mod photo;

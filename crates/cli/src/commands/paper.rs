@@ -17,6 +17,7 @@ use crate::output;
 use crate::paper::{
     self, Card, Correction, CorrectionFault, Grid, Label, Page, PaperSize, Sheet, Turn,
 };
+use crate::picture_file;
 use crate::wording;
 
 /// No household prints a face that is wider, and no butt is.
@@ -183,7 +184,8 @@ fn made(
     kind: &str,
     sheets: &[Sheet],
 ) -> Result<Answer, Failure> {
-    let file = print.output.clone().unwrap_or_else(|| beside(opened, kind));
+    let ending = if print.png { "png" } else { "pdf" };
+    let file = print.output.clone().unwrap_or_else(|| beside(opened, kind, ending));
     let existing = output::existing(print.force);
     let mut notices: Vec<String> = opened.and_then(Opened::notices).into_iter().collect();
     let written = match file.extension().and_then(|ending| ending.to_str()) {
@@ -194,9 +196,9 @@ fn made(
             }
             vec![file]
         }
-        Some("svg") => drawn(&file, sheets, existing)?,
+        Some("svg" | "png") => drawn(&file, sheets, existing, &mut notices)?,
         _ => {
-            let what = format!("{} ends neither in .pdf nor in .svg", file.display());
+            let what = format!("{} does not end in .pdf, .svg or .png", file.display());
             return Err(
                 Failure::new(Kind::Usage, what).hinting(["name the file, for example card.pdf"])
             );
@@ -212,22 +214,29 @@ fn made(
 }
 
 /// One file for one sheet; "face-1.svg", "face-2.svg" for several.
-fn drawn(file: &Path, sheets: &[Sheet], existing: Existing) -> Result<Vec<PathBuf>, Failure> {
-    let stem = file.file_stem().unwrap_or_default().to_string_lossy();
-    let numbered = |number: usize| file.with_file_name(format!("{stem}-{number}.svg"));
+fn drawn(
+    file: &Path,
+    sheets: &[Sheet],
+    existing: Existing,
+    notices: &mut Vec<String>,
+) -> Result<Vec<PathBuf>, Failure> {
+    let [stem, ending] =
+        [file.file_stem(), file.extension()].map(|part| part.unwrap_or_default().to_string_lossy());
+    let numbered = |number: usize| file.with_file_name(format!("{stem}-{number}.{ending}"));
     let named = |number| if sheets.len() == 1 { file.to_owned() } else { numbered(number) };
     let files: Vec<PathBuf> = (1..=sheets.len()).map(named).collect();
     output::keep_those_of(&files, existing)?;
     for (file, sheet) in files.iter().zip(sheets) {
-        output::write(file, sheet.svg(), existing)?;
+        notices.extend(picture_file::write(file, &sheet.svg(), existing)?);
     }
+    notices.dedup();
     Ok(files)
 }
 
 /// "dozen-card.pdf" beside dozen.journal; "face.pdf" here.
-fn beside(opened: Option<&Opened>, kind: &str) -> PathBuf {
+fn beside(opened: Option<&Opened>, kind: &str, ending: &str) -> PathBuf {
     match opened {
-        Some(opened) => opened.beside(&format!("-{kind}.pdf")),
-        None => PathBuf::from(format!("{kind}.pdf")),
+        Some(opened) => opened.beside(&format!("-{kind}.{ending}")),
+        None => PathBuf::from(format!("{kind}.{ending}")),
     }
 }

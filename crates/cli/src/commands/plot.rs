@@ -1,35 +1,68 @@
-//! `plot`: draws the target.
+//! `plot`: draws the target, or a part of the story.
 
 use std::path::PathBuf;
 
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
+use quarterturn_tuning::lean_relation;
 
+use super::no_such_end::no_such_end;
 use crate::answer::Answer;
-use crate::args::{Face, PlotArgs};
+use crate::args::{Face, PlotArgs, UnderArgs, WhatArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::input;
 use crate::opened::Opened;
 use crate::output;
-use crate::plot::{Backdrop, CoursePlot, FaceSize, Hits, ShaftPlot, StyledBy, TargetPlot};
+use crate::picture_file;
+use crate::plot::{
+    Backdrop, BeforeAfter, CoursePlot, EndPlot, FaceSize, Hits, LeanPlot, ShaftPlot, StyledBy,
+    TargetPlot,
+};
 use crate::wording::all;
+
+/// A picture, what it is called in a sentence, and in the name of its file.
+struct Picture {
+    what: String,
+    part: String,
+    svg: String,
+}
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let (what, part, picture) = match &args.shaft {
-        Some(shaft) => (format!("Shaft {shaft}"), Some(shaft.as_str()), of_shaft(&opened, shaft)?),
-        None if args.course => ("The course".to_owned(), Some("course"), course(&opened)),
-        None => ("The target".to_owned(), None, target(&opened, backdrop(args)?)),
-    };
-    let file = args.output.clone().map_or_else(|| beside(&opened, part), Ok)?;
+    let Picture { what, part, svg } = picture(&opened, &args.what, &args.under)?;
+    let ending = if args.png { "png" } else { "svg" };
+    let file = args.output.clone().map_or_else(|| beside(&opened, &part, ending), Ok)?;
     let answer = if input::is_standard(&file) {
-        Answer::new(picture)
+        Answer::new(svg)
     } else {
-        output::write(&file, &picture, output::existing(args.force))?;
-        Answer::new(format!("{what} is drawn in {}.\n", file.display()))
+        let notice = picture_file::write(&file, &svg, output::existing(args.force))?;
+        Answer::new(format!("{what} is drawn in {}.\n", file.display())).noticing(notice)
     };
     Ok(answer.noticing(opened.notices()))
+}
+
+fn picture(opened: &Opened, what: &WhatArgs, under: &UnderArgs) -> Result<Picture, Failure> {
+    let backdrop = backdrop(under)?;
+    let (what, part, svg) = match what {
+        WhatArgs { shaft: Some(shaft), .. } => {
+            (format!("Shaft {shaft}"), shaft.clone(), of_shaft(opened, shaft)?)
+        }
+        WhatArgs { end: Some(end), .. } => {
+            (format!("End {end}"), format!("end-{end}"), of_end(opened, *end, backdrop)?)
+        }
+        WhatArgs { before_after: true, .. } => {
+            ("Before and after".to_owned(), "before-after".to_owned(), before_after(opened))
+        }
+        WhatArgs { lean: true, .. } => {
+            ("Lean against hit".to_owned(), "lean".to_owned(), lean(opened))
+        }
+        WhatArgs { course: true, .. } => {
+            ("The course".to_owned(), "course".to_owned(), course(opened))
+        }
+        _ => ("The target".to_owned(), String::new(), target(opened, backdrop)),
+    };
+    Ok(Picture { what, part, svg })
 }
 
 /// The target of a journal.
@@ -59,15 +92,40 @@ fn course(opened: &Opened) -> String {
     .svg()
 }
 
+/// Where the shafts landed first and where they land now.
+fn before_after(opened: &Opened) -> String {
+    let (history, advice) = (opened.journal.state().history(), &opened.advice());
+    let (hits, title) = (&Hits::of(history, advice), &opened.name());
+    let (ruler, styled) = (opened.ruler(), StyledBy::Itself);
+    BeforeAfter { history, advice, hits, ruler, title, styled }.svg()
+}
+
+/// How tails go with hits.
+fn lean(opened: &Opened) -> String {
+    let (history, advice) = (opened.journal.state().history(), &opened.advice());
+    let (hits, title) = (&Hits::of(history, advice), &opened.name());
+    let (relation, ruler) = (lean_relation(history), opened.ruler());
+    LeanPlot { advice, hits, relation, ruler, title, styled: StyledBy::Itself }.svg()
+}
+
+/// One end, counted from 1.
+fn of_end(opened: &Opened, number: usize, backdrop: Backdrop) -> Result<String, Failure> {
+    let state = opened.journal.state();
+    let end = number.checked_sub(1).and_then(|at| state.ends().nth(at));
+    let end = end.ok_or_else(|| no_such_end(number, state.ends().count()))?;
+    let (setup, ruler, title) = (&state.history().setup, opened.ruler(), &opened.name());
+    Ok(EndPlot { setup, end, number, ruler, title, backdrop }.svg())
+}
+
 /// What lies under the hits.
-fn backdrop(args: &PlotArgs) -> Result<Backdrop, Failure> {
-    let size = args.face.map(|face| match face {
+fn backdrop(under: &UnderArgs) -> Result<Backdrop, Failure> {
+    let size = under.face.map(|face| match face {
         Face::Cm122 => FaceSize::Cm122,
         Face::Cm80 => FaceSize::Cm80,
         Face::Cm60 => FaceSize::Cm60,
         Face::Cm40 => FaceSize::Cm40,
     });
-    let plate = args.plate.as_deref().map(plate).transpose()?;
+    let plate = under.plate.as_deref().map(plate).transpose()?;
     Ok(size.map(Backdrop::Rings).or(plate.map(Backdrop::Plate)).unwrap_or(Backdrop::Grid))
 }
 
@@ -95,10 +153,10 @@ fn of_shaft(opened: &Opened, name: &str) -> Result<String, Failure> {
     Ok(ShaftPlot { history, advice, hits, report, ruler, id: "shaft", styled }.svg())
 }
 
-/// The journal's name with .svg in the place of its ending, after the part of it that is drawn.
-fn beside(opened: &Opened, part: Option<&str>) -> Result<PathBuf, Failure> {
-    let part = part.map_or(String::new(), |part| format!("-{part}"));
-    let file = opened.beside(&format!("{part}.svg"));
+/// The journal's name with the ending in the place of its own, after the part of it that is drawn.
+fn beside(opened: &Opened, part: &str, ending: &str) -> Result<PathBuf, Failure> {
+    let part = if part.is_empty() { String::new() } else { format!("-{part}") };
+    let file = opened.beside(&format!("{part}.{ending}"));
     if file == opened.path {
         let failure = Failure::new(Kind::Usage, "the picture would have the journal's own name");
         return Err(failure.hinting(["name another file with -o"]));

@@ -16,6 +16,7 @@ mod glue;
 mod heads;
 mod hint_answer;
 mod imported;
+mod lean_relation_answer;
 mod log;
 mod matrix;
 mod next;

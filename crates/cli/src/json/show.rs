@@ -1,7 +1,7 @@
 //! The answer of `show`.
 
 use quarterturn_journal::Word;
-use quarterturn_tuning::{Advice, Doubt, ShaftReport, Standing};
+use quarterturn_tuning::{Advice, Doubt, ShaftReport, Standing, lean_relation};
 use serde::Serialize;
 
 use super::aim_answer::AimAnswer;
@@ -9,6 +9,7 @@ use super::archer_answer::ArcherAnswer;
 use super::bow_answer::BowAnswer;
 use super::doubt_answer::DoubtAnswer;
 use super::hint_answer::HintAnswer;
+use super::lean_relation_answer::LeanRelationAnswer;
 use super::shaft_answer::{PositionAnswer, ShaftAnswer};
 use super::standing_out_answer::StandingOutAnswer;
 use crate::failure::Failure;
@@ -33,6 +34,8 @@ struct ShowAnswer<'a> {
     bow: BowAnswer,
     #[serde(skip_serializing_if = "Option::is_none")]
     archer: Option<ArcherAnswer>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    lean_relation: Option<LeanRelationAnswer>,
     #[serde(skip_serializing_if = "Option::is_none")]
     standing_out: Option<StandingOutAnswer<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -80,6 +83,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String
         shafts: advice.shafts.iter().map(shown).collect(),
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
+        lean_relation: lean_relation(state.history()).as_ref().map(LeanRelationAnswer::from),
         standing_out: StandingOutAnswer::of(&standing_out, ruler),
         pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),

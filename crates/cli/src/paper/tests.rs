@@ -80,7 +80,9 @@ fn extent(shape: &Shape) -> Option<PaperBox> {
         Shape::Line { along: Segment { from, to }, .. } => of(&[*from, *to]),
         Shape::Circle { centre, radius_mm, .. } => of(&[*centre]).grown(*radius_mm),
         Shape::Polygon { corners, .. } => of(corners),
-        Shape::Rectangle { area, .. } | Shape::Clipped { area, .. } => *area,
+        Shape::Rectangle { area, .. } | Shape::Photo { area, .. } | Shape::Clipped { area, .. } => {
+            *area
+        }
         Shape::Text { at, anchor, size_mm, text, .. } => {
             let wide_mm = width_mm(text, *size_mm);
             let left_mm = match anchor {
@@ -154,8 +156,8 @@ fn a_bar_far_off_is_refused() {
 #[test]
 fn a_file_has_the_size_of_its_paper() {
     for (size, svg, media) in [
-        (PaperSize::A4, "width=\"210.00mm\" height=\"297.00mm\"", "[0 0 595.2756 841.8898]"),
-        (PaperSize::Letter, "width=\"215.90mm\" height=\"279.40mm\"", "[0 0 612 792]"),
+        (PaperSize::A4, "width=\"210mm\" height=\"297mm\"", "[0 0 595.2756 841.8898]"),
+        (PaperSize::Letter, "width=\"215.9mm\" height=\"279.4mm\"", "[0 0 612 792]"),
     ] {
         let sheet = log(page(size));
         assert!(sheet.svg().contains(svg), "{svg}");
@@ -166,7 +168,7 @@ fn a_file_has_the_size_of_its_paper() {
     }
     let sheet = log(corrected(95.0, 105.0));
     assert!(
-        sheet.svg().contains("width=\"215.90mm\" height=\"279.40mm\""),
+        sheet.svg().contains("width=\"215.9mm\" height=\"279.4mm\""),
         "the paper stays as it is"
     );
 }

@@ -1,66 +1,42 @@
 //! A chart of one quantity over another: points in order, joined where that says something.
 
+use std::convert::Infallible;
+
+use plotters::prelude::{
+    ChartBuilder, Circle, DrawingAreaErrorKind, IntoDrawingArea, IntoTextStyle, LabelAreaPosition,
+    LineSeries, TRANSPARENT,
+};
+
+use super::axis::Axis;
 use super::block::{Block, INNER_MM};
 use super::canvas::Canvas;
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
 use super::segment::Segment;
-use super::shape::Anchor;
+use super::series::{Joined, Look, Series};
+use super::shape::{Anchor, PLAIN};
+use super::sheet_backend::{Ink, SheetBackend, TEXT_MM, colour, units};
 use super::text_width::{MIDDLE, width_mm};
 
 const TITLE_MM: f64 = 4.0;
-const TEXT_MM: f64 = 3.0;
+/// What the first colours of plotters stand for; the series come after them.
+const GRID: usize = 0;
+const AXIS: usize = 1;
+const QUIET: usize = 2;
+const OWN: usize = 3;
+
+/// Why plotters might not draw: no sheet gives it a reason.
+type Fault = DrawingAreaErrorKind<Infallible>;
+
 const GUTTER_MM: f64 = 13.5;
 /// Room for the names of the lines, mm.
 const NAMES_MM: f64 = 20.0;
+/// From one name to the next, mm.
+const NAME_STEP_MM: f64 = 3.75;
+/// Between a line across the chart and its name, mm.
+const BREAK_AIR_MM: f64 = 0.8;
 const HEAD_MM: f64 = 8.0;
 const FOOT_MM: f64 = 9.5;
-
-/// A range with the places that are named on it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Axis {
-    /// What it is of.
-    pub name: String,
-    /// Its ends.
-    pub range: [f64; 2],
-    /// Where it is named, and how.
-    pub ticks: Vec<(f64, String)>,
-}
-
-/// How a point looks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Look {
-    /// A disc.
-    Disc,
-    /// A square.
-    Square,
-    /// A diamond.
-    Diamond,
-}
-
-/// Whether the points of a line are joined.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Joined {
-    /// One to the next.
-    Line,
-    /// Not at all.
-    No,
-}
-
-/// Points of one kind.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Series {
-    /// What they are, said at the last of them.
-    pub name: String,
-    /// The class of their shapes.
-    pub class: &'static str,
-    /// How each looks.
-    pub look: Look,
-    /// Whether they are joined.
-    pub joined: Joined,
-    /// Where they are.
-    pub points: Vec<[f64; 2]>,
-}
 
 /// The chart.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,22 +53,6 @@ pub struct Chart {
     pub series: Vec<Series>,
     /// The height of its area, mm.
     pub area_mm: f64,
-}
-
-impl Axis {
-    /// From 0 to `most`, named at whole numbers, at most ten of them.
-    pub fn counting(name: &str, most: usize) -> Self {
-        let steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
-        let step = steps.into_iter().find(|step| most / step <= 10).unwrap_or(most.max(1));
-        let ticks = (0..=most).step_by(step).map(|n| (n as f64, n.to_string()));
-        Self { name: name.to_owned(), range: [0.0, most.max(1) as f64], ticks: ticks.collect() }
-    }
-
-    /// Where a value lies between the ends, from 0 to 1.
-    fn share(&self, value: f64) -> f64 {
-        let [from, to] = self.range;
-        (value - from) / (to - from)
-    }
 }
 
 impl Chart {
@@ -112,76 +72,101 @@ impl Chart {
         )
     }
 
-    fn grid(&self, canvas: &mut Canvas, area: PaperBox) {
-        for (value, name) in &self.up.ticks {
-            let from = self.place(area, [self.across.range[0], *value]);
-            let to = PaperPoint::new(area.right_mm, from.y_mm);
-            canvas.line("grid", Segment { from, to });
-            let beside = from.moved(-1.4, -MIDDLE * TEXT_MM);
-            canvas.text("quiet", beside, Anchor::End, TEXT_MM, name);
+    /// The grid with its numbers, and the series.
+    fn plot(&self, canvas: &mut Canvas, area: PaperBox) -> Result<(), Fault> {
+        let high_mm = canvas.height_mm;
+        let inks = self.inks();
+        let root = SheetBackend { canvas, inks }.into_drawing_area();
+        let corner = (units(area.left_mm - GUTTER_MM), units(high_mm - area.top_mm));
+        let wide = units(area.right_mm - area.left_mm + GUTTER_MM);
+        let sheet = root.shrink(corner, (wide, units(self.area_mm + FOOT_MM)));
+        let mut chart = ChartBuilder::on(&sheet)
+            .set_label_area_size(LabelAreaPosition::Left, units(GUTTER_MM))
+            .set_label_area_size(LabelAreaPosition::Bottom, units(FOOT_MM))
+            .build_cartesian_2d(self.across.clone(), self.up.clone())?;
+        let numbers = ("sans-serif", TEXT_MM).with_color(colour(QUIET));
+        chart
+            .configure_mesh()
+            .disable_x_mesh()
+            .bold_line_style(colour(GRID))
+            .light_line_style(TRANSPARENT)
+            .axis_style(colour(AXIS))
+            .set_tick_mark_size(LabelAreaPosition::Left, units(0.7))
+            .set_tick_mark_size(LabelAreaPosition::Bottom, units(1.0))
+            .label_style(numbers)
+            .draw()?;
+        let [[left, right], [low, high]] = [self.across.range, self.up.range];
+        let upright = self.across.is_both_ways().then_some([(0.0, low), (0.0, high)]);
+        let level = self.up.is_both_ways().then_some([(left, 0.0), (right, 0.0)]);
+        for through_nothing in upright.into_iter().chain(level) {
+            chart.draw_series(LineSeries::new(through_nothing, colour(AXIS)))?;
         }
-        for (value, name) in &self.across.ticks {
-            let at = self.place(area, [*value, self.up.range[0]]);
-            canvas.line("axis", Segment { from: at, to: at.moved(0.0, -1.0) });
-            canvas.text("quiet", at.moved(0.0, -4.2), Anchor::Middle, TEXT_MM, name);
+        for (number, series) in self.series.iter().enumerate() {
+            let (points, ink) = (series.points.iter().map(|&[x, y]| (x, y)), colour(OWN + number));
+            if series.joined == Joined::Line {
+                chart.draw_series(LineSeries::new(points.clone(), ink))?;
+            }
+            chart.draw_series(points.map(|at| Circle::new(at, 1, ink)))?;
         }
+        Ok(())
+    }
+
+    /// What the colours of plotters stand for.
+    fn inks(&self) -> Vec<Ink> {
+        let plain = |class: &str| Ink { line: class.to_owned(), mark: "", look: Look::Unseen };
+        let series = self.series.iter().map(|series| Ink {
+            line: format!("line {}", series.class),
+            mark: series.class,
+            look: series.look,
+        });
+        ["grid", "axis", "quiet"].map(plain).into_iter().chain(series).collect()
+    }
+
+    /// Lines across the chart, each with its name to the right of it, or to the left, where that meets nothing.
+    fn name_breaks(&self, canvas: &mut Canvas, area: PaperBox) {
+        let at_mm = |value: f64| self.place(area, [value, self.up.range[0]]).x_mm;
+        let size_mm = TEXT_MM * 0.85;
         let mut free_mm = area.left_mm;
-        for (value, name) in &self.breaks {
-            let from = self.place(area, [*value, self.up.range[0]]);
-            let to = PaperPoint::new(from.x_mm, area.top_mm);
-            canvas.line("break", Segment { from, to });
-            let (beside, size_mm) = (to.moved(0.8, -TEXT_MM), TEXT_MM * 0.85);
-            let end_mm = beside.x_mm + width_mm(name, size_mm);
-            // A name that would run into the one before it or out of the chart is left out; its line stays.
-            if beside.x_mm >= free_mm && end_mm <= area.right_mm {
-                canvas.text("quiet", beside, Anchor::Start, size_mm, name);
-                free_mm = end_mm;
+        for (number, (value, name)) in self.breaks.iter().enumerate() {
+            let line_mm = at_mm(*value);
+            let from = PaperPoint::new(line_mm, area.bottom_mm);
+            canvas.line("break", Segment { from, to: PaperPoint::new(line_mm, area.top_mm) });
+            let next_mm = self.breaks.get(number + 1).map_or(area.right_mm, |next| at_mm(next.0));
+            let wide_mm = width_mm(name, size_mm) + 2.0 * BREAK_AIR_MM;
+            let base = PaperPoint::new(line_mm, area.top_mm - TEXT_MM);
+            if line_mm + wide_mm <= next_mm {
+                let at = base.moved(BREAK_AIR_MM, 0.0);
+                canvas.text("quiet", at, Anchor::Start, size_mm, name);
+                free_mm = line_mm + wide_mm;
+            } else {
+                if line_mm - wide_mm >= free_mm {
+                    let at = base.moved(-BREAK_AIR_MM, 0.0);
+                    canvas.text("quiet", at, Anchor::End, size_mm, name);
+                }
+                free_mm = line_mm;
             }
-        }
-        canvas.rectangle("face", area);
-    }
-
-    fn draw_series(&self, canvas: &mut Canvas, area: PaperBox, series: &Series) {
-        let places: Vec<PaperPoint> =
-            series.points.iter().map(|&point| self.place(area, point)).collect();
-        if series.joined == Joined::Line {
-            for pair in places.windows(2) {
-                let class = format!("line {}", series.class);
-                canvas.line(&class, Segment { from: pair[0], to: pair[1] });
-            }
-        }
-        for &at in &places {
-            series.look.draw(canvas, series.class, at);
         }
     }
 
-    /// The names of the lines beside their last points, moved apart where they would meet.
+    /// The names beside the chart: of lines at their last points, moved apart where they would meet; of dots from the top.
     fn names(&self, canvas: &mut Canvas, area: PaperBox) {
-        let last = |series: &Series| series.points.last().map(|&at| self.place(area, at).y_mm);
-        let mut named: Vec<(f64, &Series)> =
-            self.series.iter().filter_map(|series| Some((last(series)?, series))).collect();
+        let dots = self.series.iter().any(|series| series.joined == Joined::No);
+        let from_top = |place: usize| area.top_mm - 2.0 - NAME_STEP_MM * place as f64;
+        let drawn = self.series.iter().filter(|series| !series.name.is_empty());
+        let mut named: Vec<(f64, &Series)> = drawn
+            .filter_map(|series| Some((self.place(area, *series.points.last()?).y_mm, series)))
+            .enumerate()
+            .map(|(place, (end_mm, series))| (if dots { from_top(place) } else { end_mm }, series))
+            .collect();
         named.sort_by(|one, other| one.0.total_cmp(&other.0));
         let mut lowest_mm = area.bottom_mm;
         for (y_mm, series) in named {
             let y_mm = y_mm.max(lowest_mm);
-            let at = PaperPoint::new(area.right_mm + 2.2, y_mm);
-            series.look.draw(canvas, series.class, at);
-            let beside = at.moved(2.2, -MIDDLE * TEXT_MM);
-            canvas.text("plain", beside, Anchor::Start, TEXT_MM, &series.name);
-            lowest_mm = y_mm + TEXT_MM * 1.25;
-        }
-    }
-}
-
-impl Look {
-    fn draw(self, canvas: &mut Canvas, class: &str, at: PaperPoint) {
-        match self {
-            Self::Disc => canvas.circle(class, at, 0.9),
-            Self::Square => canvas.rectangle(class, PaperBox::around(at, 1.7, 1.7)),
-            Self::Diamond => {
-                let corners = [(0.0, 1.2), (1.2, 0.0), (0.0, -1.2), (-1.2, 0.0)];
-                canvas.polygon(class, &corners.map(|(right, up)| at.moved(right, up)));
-            }
+            let at = PaperPoint::new(area.right_mm + 4.0, y_mm);
+            series.sample(canvas, at);
+            let beside = at.moved(2.4, -MIDDLE * TEXT_MM);
+            canvas.text(PLAIN, beside, Anchor::Start, TEXT_MM, &series.name);
+            lowest_mm = y_mm + NAME_STEP_MM;
         }
     }
 }
@@ -194,10 +179,13 @@ impl Block for Chart {
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
         let area = self.area(corner);
         canvas.text("strong", corner.moved(0.0, -TITLE_MM), Anchor::Start, TITLE_MM, &self.title);
-        self.grid(canvas, area);
-        for series in &self.series {
-            self.draw_series(canvas, area, series);
+        self.name_breaks(canvas, area);
+        // A sheet refuses nothing; what plotters could say is of its own backends.
+        if self.plot(canvas, area).is_err() {
+            let middle = area.centre();
+            canvas.text("strong", middle, Anchor::Middle, TEXT_MM, "This chart could not be drawn");
         }
+        canvas.rectangle("face", area);
         self.names(canvas, area);
         let below = PaperPoint::new(area.right_mm, area.bottom_mm - FOOT_MM + 1.0);
         canvas.text("quiet", below, Anchor::End, TEXT_MM, &self.across.name);

@@ -3,7 +3,7 @@
 use super::block::{Block, INNER_MM};
 use super::canvas::Canvas;
 use super::paper_point::PaperPoint;
-use super::shape::Anchor;
+use super::shape::{Anchor, PLAIN};
 use super::text_width::{BOLD, shortened, wrapped};
 
 const TITLE_MM: f64 = 5.2;
@@ -40,7 +40,7 @@ impl Block for Heading {
         canvas.text("strong", at, Anchor::Start, TITLE_MM, &self.title);
         at = corner.moved(0.0, TEXT_MM * (LEADING - 1.0) - LEADING * TITLE_MM);
         let finding = self.finding.iter().map(|line| ("strong", line));
-        for (class, line) in finding.chain(self.remarks.iter().map(|line| ("plain", line))) {
+        for (class, line) in finding.chain(self.remarks.iter().map(|line| (PLAIN, line))) {
             at = at.moved(0.0, -LEADING * TEXT_MM);
             canvas.text(class, at, Anchor::Start, TEXT_MM, line);
         }

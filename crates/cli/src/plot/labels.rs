@@ -24,6 +24,8 @@ const CROSSING: f64 = 15.0;
 const MARK: f64 = 8.0;
 const NEARER: f64 = 4.0;
 const INWARD: f64 = 1.0;
+/// What a label costs that lies among marks that stand close together.
+const CROWD: f64 = 14.0;
 
 /// A mark that wants a label of some size.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -45,6 +47,8 @@ pub struct Room {
     pub kept_free: Vec<PaperBox>,
     /// Labels rather do not cover these.
     pub hits: Vec<PaperPoint>,
+    /// Where marks stand close together, their names rather stand around them.
+    pub crowd: Option<PaperBox>,
 }
 
 /// A label that found its place.
@@ -147,7 +151,9 @@ impl Search<'_> {
         let through = others().filter(|&&mark| label.leader.touches(near_mark(mark))).count();
         let away_mm = |mark: PaperPoint| label.area.nearest(mark).distance_mm(mark);
         let nearer = others().filter(|&&mark| away_mm(mark) < away_mm(self.wish.mark)).count();
+        let among = usize::from(self.room.crowd.is_some_and(|crowd| crowd.overlaps(label.area)));
         count(hits, HIT)
+            + count(among, CROWD)
             + count(lines, CROSSING)
             + count(through, MARK)
             + count(nearer, NEARER)

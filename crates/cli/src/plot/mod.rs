@@ -1,17 +1,23 @@
 //! Pictures: values in, SVG text out; nothing here touches a file.
 
+mod axis;
 mod backdrop;
 mod base64;
+mod before_after;
 mod block;
 mod canvas;
 mod chart;
 #[cfg(test)]
 mod contrast;
 mod course_plot;
+mod end_plot;
 mod escape;
 mod ground;
 mod heading;
 mod labels;
+mod layout;
+mod lean_plot;
+mod named_mark;
 #[cfg(test)]
 mod on_page;
 mod paper_box;
@@ -20,8 +26,10 @@ mod paper_point;
 mod photo_overlay;
 mod scale;
 mod segment;
+mod series;
 mod shaft_plot;
 mod shape;
+mod sheet_backend;
 mod svg;
 mod target_plot;
 mod text_width;
@@ -29,14 +37,17 @@ mod ticks;
 mod window;
 
 pub use backdrop::{Backdrop, FaceSize};
+pub use before_after::{BeforeAfter, Landing, landings};
 pub use block::{PICTURE_STYLE, StyledBy};
 pub use canvas::Canvas;
 pub use course_plot::CoursePlot;
+pub use end_plot::EndPlot;
+pub use lean_plot::LeanPlot;
 pub use paper_box::PaperBox;
 pub use paper_point::PaperPoint;
 pub use photo_overlay::PhotoOverlay;
 pub use segment::Segment;
-pub use shaft_plot::ShaftPlot;
+pub use shaft_plot::{ROUND_THE_CLOCK, ShaftPlot};
 pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
 pub use target_plot::TargetPlot;

@@ -13,7 +13,9 @@ pub fn number(node: Node, name: &str) -> f64 {
 
 /// Where a text is written, by the safe guess of its width.
 fn text_box(node: Node) -> PaperBox {
-    let (size, text) = (number(node, "font-size"), node.text().unwrap_or_default());
+    let sized = node.ancestors().find(|node| node.has_attribute("font-size"));
+    let (size, text) =
+        (sized.map_or(0.0, |node| number(node, "font-size")), node.text().unwrap_or_default());
     let bold = if node.attribute("class") == Some("strong") { BOLD } else { 1.0 };
     let width = bold * width_mm(text, size);
     let left = match node.attribute("text-anchor") {

@@ -38,3 +38,6 @@ pub enum Anchor {
     /// It ends there.
     End,
 }
+
+/// The class of text that looks like any text.
+pub const PLAIN: &str = "";

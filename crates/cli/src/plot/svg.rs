@@ -6,7 +6,7 @@ use super::paper_box::PaperBox;
 use super::paper_ellipse::PaperEllipse;
 use super::paper_point::PaperPoint;
 use super::segment::Segment;
-use super::shape::{Anchor, Shape};
+use super::shape::{Anchor, PLAIN, Shape};
 
 /// What a picture is called and what it says, for people who hear it.
 #[derive(Clone, Copy, Debug)]
@@ -33,9 +33,12 @@ impl Stretch {
     pub const NONE: Self = Self { x: 1.0, y: 1.0 };
 }
 
+/// The size of a text that says none of its own, mm.
+const USUAL_MM: f64 = 3.0;
+
 /// The file.
 ///
-/// Numbers have two decimals, a hundredth of a millimetre, so the same drawing is the same bytes.
+/// Numbers have at most two decimals, a hundredth of a millimetre, so the same drawing is the same bytes.
 /// How a shape looks is said by its class in `style`; where that is empty, by the page that it stands in.
 pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> String {
     let (w, h) = (number(canvas.width_mm), number(canvas.height_mm));
@@ -45,7 +48,7 @@ pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> Stri
     let aspect = if stretch == Stretch::NONE { "" } else { " preserveAspectRatio=\"none\"" };
     let mut file = format!(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{wide}mm\" height=\"{high}mm\" \
-         viewBox=\"0 0 {w} {h}\"{aspect} role=\"img\" aria-labelledby=\"{id}-title {id}-desc\">\n\
+         viewBox=\"0 0 {w} {h}\"{aspect} font-size=\"{USUAL_MM}\" role=\"img\" aria-labelledby=\"{id}-title {id}-desc\">\n\
          <title id=\"{id}-title\">{title}</title>\n\
          <desc id=\"{id}-desc\">{finding}</desc>\n"
     );
@@ -149,11 +152,15 @@ impl Writer {
         size_mm: f64,
         text: &str,
     ) -> String {
-        let ([x, y], size) = (self.place(at), number(size_mm));
-        let (anchor, text) = (anchor.name(), escape(text));
-        format!(
-            "<text class=\"{class}\" x=\"{x}\" y=\"{y}\" font-size=\"{size}\" text-anchor=\"{anchor}\">{text}</text>"
-        )
+        let [x, y] = self.place(at);
+        let size = if (size_mm - USUAL_MM).abs() < 0.005 {
+            String::new()
+        } else {
+            format!(" font-size=\"{}\"", number(size_mm))
+        };
+        let (anchor, text) = (anchor.said(), escape(text));
+        let class = if class == PLAIN { String::new() } else { format!(" class=\"{class}\"") };
+        format!("<text{class} x=\"{x}\" y=\"{y}\"{size}{anchor}>{text}</text>")
     }
 
     /// The coordinates in the file, where y runs down.
@@ -163,18 +170,20 @@ impl Writer {
 }
 
 impl Anchor {
-    const fn name(self) -> &'static str {
+    /// As an attribute; to begin at its place is what every text does.
+    const fn said(self) -> &'static str {
         match self {
-            Self::Start => "start",
-            Self::Middle => "middle",
-            Self::End => "end",
+            Self::Start => "",
+            Self::Middle => " text-anchor=\"middle\"",
+            Self::End => " text-anchor=\"end\"",
         }
     }
 }
 
-/// Two decimals, and never a zero with a sign.
+/// At most two decimals, and never a zero with a sign.
 fn number(value: f64) -> String {
-    format!("{:.2}", (value * 100.0).round() / 100.0 + 0.0)
+    let rounded = (value * 100.0).round() / 100.0 + 0.0;
+    rounded.to_string()
 }
 
 #[cfg(test)]
@@ -203,15 +212,15 @@ mod tests {
             },
         );
         let svg = plain(&canvas);
-        assert!(svg.contains("cx=\"10.00\" cy=\"1.00\" r=\"1.00\""), "{svg}");
-        assert!(svg.contains("rotate(30.00 10.00 49.00)"), "{svg}");
+        assert!(svg.contains("cx=\"10\" cy=\"1\" r=\"1\""), "{svg}");
+        assert!(svg.contains("rotate(30 10 49)"), "{svg}");
     }
 
     #[test]
     fn a_unit_is_a_millimetre_and_the_picture_has_a_name() {
         let svg = plain(&Canvas::new(150.0, 99.5));
         assert!(
-            svg.contains("width=\"150.00mm\" height=\"99.50mm\" viewBox=\"0 0 150.00 99.50\" role")
+            svg.contains("width=\"150mm\" height=\"99.5mm\" viewBox=\"0 0 150 99.5\" font-size")
         );
         assert!(svg.contains(
             "role=\"img\" aria-labelledby=\"t-title t-desc\">\n<title id=\"t-title\">A &amp; B"
@@ -223,7 +232,7 @@ mod tests {
         let svg = svg(&Canvas::new(200.0, 100.0), Stretch { x: 1.05, y: 1.0 }, "", ABOUT);
         assert!(
             svg.contains(
-                "width=\"210.00mm\" height=\"100.00mm\" viewBox=\"0 0 200.00 100.00\" \
+                "width=\"210mm\" height=\"100mm\" viewBox=\"0 0 200 100\" \
             preserveAspectRatio=\"none\""
             ),
             "{svg}"
@@ -231,9 +240,9 @@ mod tests {
     }
 
     #[test]
-    fn numbers_have_two_decimals_and_zero_has_no_sign() {
-        assert_eq!(number(-0.001), "0.00");
-        assert_eq!(number(-0.0), "0.00");
+    fn numbers_have_two_decimals_at_most_and_zero_has_no_sign() {
+        assert_eq!(number(-0.001), "0");
+        assert_eq!(number(-0.0), "0");
         assert_eq!(number(2.0 / 3.0), "0.67");
         assert_eq!(number(-2.0 / 3.0), "-0.67");
     }

@@ -1,17 +1,24 @@
 //! The report: one page that needs nothing else, the story first and then every number.
 
 mod part;
+mod relation;
 mod shot_row;
 mod story;
+mod turned_row;
 
 use askama::Template;
-use quarterturn_tuning::Doubt;
+use quarterturn_tuning::{Doubt, lean_relation};
 
 use self::part::{Part, Source};
+use self::relation::Relation;
 use self::shot_row::ShotRow;
+use self::turned_row::TurnedRow;
 use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
-use crate::plot::{Backdrop, Hits, PICTURE_STYLE, StyledBy, TargetPlot};
+use crate::plot::{
+    Backdrop, BeforeAfter, Hits, LeanPlot, PICTURE_STYLE, ROUND_THE_CLOCK, StyledBy, TargetPlot,
+    landings,
+};
 use crate::screens;
 use crate::wording::{BEFORE_THE_FIRST_BARE_SHOT, count};
 
@@ -40,6 +47,11 @@ struct Page {
     target: String,
     unit: &'static str,
     columns: String,
+    turned_plot: String,
+    turned: Vec<TurnedRow>,
+    lean_plot: String,
+    relation: Option<Relation>,
+    round_the_clock: &'static str,
     shafts: Vec<Part>,
     shots_told: String,
     shots: Vec<ShotRow>,
@@ -67,14 +79,25 @@ pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
         backdrop: Backdrop::Grid,
         styled: StyledBy::Page,
     };
+    let relation = lean_relation(history);
+    let (title, styled) = (name.as_str(), StyledBy::Page);
+    let (hits, advice) = (&hits, &advice);
+    let turned_plot = BeforeAfter { history, advice, hits, ruler, title, styled };
+    let lean_plot = LeanPlot { advice, hits, relation, ruler, title, styled };
+    let landings = landings(history, advice, hits);
     let page = Page {
         own_style: include_str!("../../templates/page.css"),
         picture_style: PICTURE_STYLE,
-        story: story::story(opened, &advice),
-        now: story::now(&advice, ruler),
+        story: story::story(opened, advice),
+        now: story::now(advice, ruler),
         target: target_plot.svg(),
         unit: ruler.unit().symbol,
-        columns: screens::columns(&advice),
+        columns: screens::columns(advice),
+        turned_plot: turned_plot.svg(),
+        turned: landings.iter().map(|landing| TurnedRow::of(landing, ruler)).collect(),
+        lean_plot: lean_plot.svg(),
+        relation: relation.as_ref().map(Relation::from),
+        round_the_clock: ROUND_THE_CLOCK,
         shafts: (1..).zip(&advice.shafts).map(|(at, one)| source.part(at, one)).collect(),
         shots_told: count(shots.len(), "bare shot"),
         shots,

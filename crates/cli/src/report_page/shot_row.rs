@@ -30,8 +30,8 @@ impl ShotRow {
             hit: ruler.miss_bare(hit.at),
             tail: tail(hit.tail).trim_start_matches("tail ").to_owned(),
             counts: match hit.kind {
-                HitKind::Judged => "at the mark judged",
-                HitKind::Other => "elsewhere, or earlier",
+                HitKind::Judged => "here",
+                HitKind::Other => "elsewhere",
                 HitKind::LeftOut => "left out",
             },
         }

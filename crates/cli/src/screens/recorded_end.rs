@@ -1,11 +1,10 @@
 //! The echo of an end: every shot in words, the face in characters, and what is asked about.
 
-use quarterturn_journal::Word;
-use quarterturn_tuning::{Call, End, Shot, improbable};
+use quarterturn_tuning::{End, Shot, improbable};
 
 use super::sketch::{Sketched, sketch};
 use crate::opened::Opened;
-use crate::wording::{self, Ruler, Table, all, command, count, mark, paragraph, tail};
+use crate::wording::{self, Ruler, Table, command, count, mark, paragraph, tail};
 
 /// The last end, as it was recorded.
 pub fn recorded_end(opened: &Opened) -> String {
@@ -39,7 +38,7 @@ fn echo(opened: &Opened, number: usize, done: &str) -> String {
     let Some(end) = state.ends().nth(number.saturating_sub(1)) else { return String::new() };
     let mut lines = vec![heading(opened, end, number, done), String::new()];
     lines.extend(shots(opened, &end.shots));
-    lines.extend(end.shots.iter().filter_map(remarks));
+    lines.extend(end.shots.iter().filter_map(wording::noted));
     let hits = end
         .shots
         .iter()
@@ -85,16 +84,4 @@ fn hit(shot: &Shot, ruler: Ruler) -> String {
 
 fn lean(shot: &Shot) -> String {
     shot.hit.map(|hit| tail(hit.lean)).unwrap_or_default()
-}
-
-/// "9: called poor, wind; kept, and left out of the estimates".
-fn remarks(shot: &Shot) -> Option<String> {
-    let call = shot.call.map(|call| match call {
-        Call::Good => "called good",
-        Call::Poor => "called poor",
-    });
-    let noted: Vec<&str> =
-        call.into_iter().chain(shot.flags.iter().map(|flag| flag.word())).collect();
-    let left_out = if shot.counts() { "" } else { "; kept, and left out of the estimates" };
-    (!noted.is_empty()).then(|| format!("{}: {}{left_out}", shot.shaft, all(noted)))
 }

@@ -12,7 +12,7 @@ mod hint;
 mod how_to_fletch;
 mod improbable;
 mod inspection;
-
+mod noted;
 mod paragraph;
 mod pause;
 mod percent;
@@ -40,6 +40,7 @@ pub use hint::{hint, hint_kind};
 pub use how_to_fletch::how_to_fletch;
 pub use improbable::{improbable, improbable_here};
 pub use inspection::{inspection, to_measure};
+pub use noted::noted;
 pub use paragraph::{lines, paragraph};
 pub use pause::pause;
 pub use percent::{percent, percent_short};

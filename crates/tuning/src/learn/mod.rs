@@ -12,6 +12,7 @@ mod tails;
 pub use self::build::Build;
 use self::over_scales::over_scales;
 use self::residuals::Residuals;
+pub use self::slope::SlopeKnown;
 use self::tails::Looseness;
 pub use self::tails::looseness_without;
 use crate::Scales;

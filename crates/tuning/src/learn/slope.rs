@@ -1,14 +1,28 @@
 //! The lean that goes with a miss, learned as the slope of a regression between two unknowns.
 
+use quarterturn_statistics::Interval;
+
+use super::Learned;
 use super::end_mean::EndMean;
 use crate::Scales;
 use crate::design;
 use crate::observation::{Kind, Observations};
 use crate::posterior::Posterior;
-use crate::readings::{Coordinate, Of};
+use crate::readings::{Coordinate, Of, Reader};
 
 /// How far the slope may lie from what was expected, as a share of it.
 const SLOPE_SD_SHARE: f64 = 0.25;
+
+/// The likelihood is looked at so far to both sides of the slope, as a share of what was expected.
+const LOOK_SHARE: f64 = 0.05;
+
+/// The standard normal lies within ± this nine times in ten.
+const NINETY_PERCENT: f64 = 1.644_853_626_951_473;
+
+/// The precision with which the slope is held to what was expected.
+fn held(expected: &Scales) -> f64 {
+    (SLOPE_SD_SHARE * expected.lean_per_miss_deg_per_mm).powi(-2)
+}
 
 /// Moves the slope to where the leans put it.
 ///
@@ -23,7 +37,7 @@ pub fn update(
     coordinates: &[Coordinate],
     posterior: &Posterior,
 ) {
-    let held = (SLOPE_SD_SHARE * expected.lean_per_miss_deg_per_mm).powi(-2);
+    let held = held(expected);
     let slope = before.lean_per_miss_deg_per_mm;
     let mut across = held * (expected.lean_per_miss_deg_per_mm - slope);
     let mut along = held;
@@ -42,4 +56,39 @@ pub fn update(
         }
     }
     scales.lean_per_miss_deg_per_mm = slope + across / along;
+}
+
+/// The slope with how well it is known.
+#[derive(Clone, Copy, Debug)]
+pub struct SlopeKnown {
+    /// Degrees for each millimetre.
+    pub deg_per_mm: f64,
+    /// Its standard deviation.
+    sd_deg_per_mm: f64,
+}
+
+impl SlopeKnown {
+    /// From how quickly the likelihood falls to both sides of the slope that was learned.
+    ///
+    /// # Formula
+    /// With D(s) = −2 ln of the marginal likelihood at the slope s, all other scales and weights as learned, and v₀ the
+    /// variance before the first shot: precision = ½ (D(s + h) − 2 D(s) + D(s − h)) / h² + 1/v₀ (Laplace's approximation).
+    pub fn of(seen: &Observations, learned: &Learned, expected: &Scales) -> Self {
+        let Learned { scales, weights, builds, posterior, .. } = learned;
+        let (slope, layout) = (scales.lean_per_miss_deg_per_mm, &posterior.layout);
+        let look = LOOK_SHARE * expected.lean_per_miss_deg_per_mm;
+        let [less, here, more] = [-look, 0.0, look].map(|by| {
+            let scales = &Scales { lean_per_miss_deg_per_mm: slope + by, ..*scales };
+            Reader { seen, layout, scales, weights, builds }.solve().1.deviance
+        });
+        let told = (less - 2.0 * here + more) / (2.0 * look * look);
+        let precision = told.max(0.0) + held(expected);
+        Self { deg_per_mm: slope, sd_deg_per_mm: precision.sqrt().recip() }
+    }
+
+    /// The 90 % interval.
+    pub fn interval(self) -> Interval {
+        let half = NINETY_PERCENT * self.sd_deg_per_mm;
+        Interval { lower: self.deg_per_mm - half, upper: self.deg_per_mm + half, level: 0.9 }
+    }
 }

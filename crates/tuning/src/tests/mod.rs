@@ -16,6 +16,7 @@ mod far_off;
 mod heads;
 mod hints;
 mod improbable;
+mod lean_relation;
 mod left_out;
 mod next_end;
 mod nock;

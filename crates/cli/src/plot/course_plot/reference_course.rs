@@ -1,11 +1,12 @@
 //! Where the reference landed, end by end.
 
-use quarterturn_geometry::{Millimetres, Offset};
+use quarterturn_geometry::Offset;
 use quarterturn_tuning::{End, Event, History};
 
-use crate::plot::chart::{Axis, Chart, Joined, Look, Series};
+use crate::plot::axis::Axis;
+use crate::plot::chart::Chart;
+use crate::plot::series::{Joined, Look, Series};
 use crate::plot::target_plot::middle::own;
-use crate::plot::ticks::Ticks;
 use crate::wording::Ruler;
 
 /// The mean counted hit of the references from the spot, for each end that has one; nothing where none has.
@@ -31,7 +32,7 @@ pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
     Some(Chart {
         title: "Where the reference landed, from the spot".to_owned(),
         across,
-        up: lengths(ruler, "right and high above 0", reach),
+        up: Axis::lengths(ruler, "right and high above 0", 1.35 * reach),
         breaks: evenings(&ends),
         series: vec![
             along("right", "judged", Look::Disc, |at| at.x_mm),
@@ -39,23 +40,6 @@ pub fn reference_course(history: &History, ruler: Ruler) -> Option<Chart> {
         ],
         area_mm: 42.0,
     })
-}
-
-/// An axis of lengths to both sides of nothing.
-fn lengths(ruler: Ruler, name: &str, reach_mm: f64) -> Axis {
-    let reach = Millimetres::new(1.15 * reach_mm);
-    let ticks = Ticks::new(ruler.unit(), reach * 0.3);
-    Axis {
-        name: format!("{}, {name}", ruler.unit().symbol),
-        range: [-reach.mm(), reach.mm()],
-        ticks: ticks
-            .within(reach)
-            .map(|line| {
-                let sign = if line < Millimetres::ZERO { "−" } else { "" };
-                (line.mm(), format!("{sign}{}", ticks.name(line)))
-            })
-            .collect(),
-    }
 }
 
 /// The ends that are pooled, in order.

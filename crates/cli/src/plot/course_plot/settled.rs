@@ -2,7 +2,9 @@
 
 use quarterturn_tuning::{Event, History, Policy, ShaftReport, Verdict, advise};
 
-use crate::plot::chart::{Axis, Chart, Joined, Look, Series};
+use crate::plot::axis::Axis;
+use crate::plot::chart::Chart;
+use crate::plot::series::{Joined, Look, Series};
 
 /// The history is read so often at most: each reading takes as long as `next` does.
 const MOST_READINGS: usize = 40;

@@ -3,7 +3,9 @@
 use quarterturn_geometry::Millimetres;
 use quarterturn_tuning::{Advice, History};
 
-use crate::plot::chart::{Axis, Chart, Joined, Look, Series};
+use crate::plot::axis::Axis;
+use crate::plot::chart::Chart;
+use crate::plot::series::{Joined, Look, Series};
 use crate::plot::target_plot::hits::{HitKind, HitMark, Hits};
 use crate::plot::ticks::Ticks;
 use crate::wording::Ruler;

@@ -6,7 +6,7 @@ use quarterturn_tuning::{Prediction, ShaftReport};
 use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
 use crate::plot::paper_point::PaperPoint;
-use crate::plot::shape::Anchor;
+use crate::plot::shape::{Anchor, PLAIN};
 use crate::plot::text_width::MIDDLE;
 use crate::wording::{mark, percent_short};
 
@@ -49,8 +49,8 @@ impl Chances<'_> {
             let below = at.moved(0.0, -5.4 * (line + 1) as f64);
             let share = percent_short(position.within);
             let place = mark(position.index);
-            canvas.text("plain", below, Anchor::Start, TEXT_MM * 1.1, &place);
-            canvas.text("plain", below.moved(44.0, 0.0), Anchor::End, TEXT_MM * 1.1, &share);
+            canvas.text(PLAIN, below, Anchor::Start, TEXT_MM * 1.1, &place);
+            canvas.text(PLAIN, below.moved(44.0, 0.0), Anchor::End, TEXT_MM * 1.1, &share);
         }
     }
 }
@@ -76,7 +76,7 @@ impl Block for Chances<'_> {
             let angle = Index::from_hour(f64::from(hour)).angle();
             let name = centre.toward(angle, RADIUS_MM + 1.2 + NAMES_MM * 0.55);
             let base = name.moved(0.0, -MIDDLE * TEXT_MM);
-            canvas.text("plain", base, Anchor::Middle, TEXT_MM, &hour.to_string());
+            canvas.text(PLAIN, base, Anchor::Middle, TEXT_MM, &hour.to_string());
         }
         let rings = RINGS.map(percent_short).join(" and ");
         let told = format!("rings at {rings}");

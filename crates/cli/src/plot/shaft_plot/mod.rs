@@ -17,7 +17,7 @@ use super::target_plot::hits::Hits;
 use crate::wording::{Ruler, mark, reason, verdict};
 
 /// What the marks of the picture mean.
-const LEGEND: &str = "Each number is an hour of the mark, where the shaft is predicted to land with it, from the \
+pub const ROUND_THE_CLOCK: &str = "Each number is an hour of the mark, where the shaft is predicted to land with it, from the \
     fletched reference (the star); the thin ellipses hold its mean in 90 % of all cases. The curve runs through them. The \
     heavy circle is the tolerance. Dots are hits, their lines the tails; grey ones were shot with the mark elsewhere.";
 
@@ -55,7 +55,9 @@ impl ShaftPlot<'_> {
         let (verdict, mark) = (verdict(report.verdict), mark(report.index));
         let title = format!("Shaft {}: {verdict} at {mark}", report.shaft);
         let finding = format!("{}.", reason(report, ruler));
-        let heading = Heading::new(&title, &finding, &[LEGEND.to_owned()]);
+        // A page says it once for all shafts.
+        let legend = (self.styled == StyledBy::Itself).then(|| ROUND_THE_CLOCK.to_owned());
+        let heading = Heading::new(&title, &finding, legend.as_slice());
         let about = About { id, title: &title, finding: &finding };
         stack(&[&heading, &round, &Chances { report }], self.styled, about)
     }

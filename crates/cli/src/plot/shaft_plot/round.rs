@@ -1,23 +1,21 @@
 //! The face of a shaft's picture: its predicted hits round the clock, and its shots.
 
-use quarterturn_geometry::{Angle, Millimetres, Offset};
+use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Miss, Prediction, ShaftReport};
 
 use super::curve::curve;
 use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
 use crate::plot::ground::Ground;
-use crate::plot::labels::{Label, Room, Wish, place};
+use crate::plot::layout::Layout;
+use crate::plot::named_mark::{Look, NamedMark};
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
-use crate::plot::shape::Anchor;
 use crate::plot::target_plot::hits::HitMark;
 use crate::plot::target_plot::{glyphs, region};
-use crate::plot::text_width::{BOLD, MIDDLE, width_mm};
 use crate::plot::window;
-use crate::wording::{Ruler, verdict};
+use crate::wording::{Ruler, mark, verdict};
 
-const TEXT_MM: f64 = 3.2;
 const DOT_MM: f64 = 0.6;
 /// Beyond so many positions only the whole hours are named.
 const ALL_NAMED: usize = 12;
@@ -72,26 +70,27 @@ impl Round<'_> {
         self.judged(canvas, scale);
     }
 
-    /// The hours beside their points, never over one another.
-    fn hours(&self, canvas: &mut Canvas, scale: Scale) {
-        let shown: Vec<&Prediction> =
-            self.named().filter(|at| scale.shows(at.miss.mean + self.wanted)).collect();
-        let names: Vec<String> = shown.iter().map(|at| hour(at)).collect();
-        let wish = |(at, name): (&&Prediction, &String)| Wish {
-            mark: scale.point(at.miss.mean + self.wanted),
-            width_mm: BOLD * width_mm(name, TEXT_MM) + 0.8,
-            height_mm: TEXT_MM + 0.4,
+    /// The hours beside their points and what lies outside at the edge, no name over another.
+    fn layout(&self, scale: Scale) -> Layout {
+        let shown = self.named().map(|at| (at, at.miss.mean + self.wanted));
+        let hours = shown.filter(|(_, at)| scale.shows(*at)).map(|(position, at)| NamedMark {
+            at: scale.point(at),
+            look: Look::Drawn,
+            name: hour(position),
+            told: mark(position.index),
+        });
+        let outside = |at: Offset, class: &'static str, name: &str| {
+            let told = format!("{name}: {}", self.ruler.hit_estimate(at));
+            NamedMark::outside(scale, at, class, name, told, self.ruler)
         };
-        let wishes: Vec<Wish> = shown.iter().zip(&names).map(wish).collect();
+        let strays = self.hits.iter().filter(|hit| !scale.shows(hit.at));
+        let strays = strays.map(|hit| outside(hit.at, hit.kind.class(), "hit"));
+        let centre = self.report.miss.mean + self.wanted;
+        let far = (!scale.shows(centre))
+            .then(|| outside(centre, verdict(self.report.verdict), &mark(self.report.index)));
         let hits = self.hits.iter().map(|hit| scale.point(hit.at)).collect();
-        let room = Room { area: scale.area(), kept_free: Vec::new(), hits };
-        for (label, name) in place(&wishes, &room).into_iter().zip(&names) {
-            let Some(Label { area, leader }) = label else { continue };
-            canvas.line("leader", leader.after(DOT_MM));
-            canvas.rectangle("behind", area);
-            let base = area.centre().moved(0.0, -MIDDLE * TEXT_MM);
-            canvas.text("strong", base, Anchor::Middle, TEXT_MM, name);
-        }
+        let marks = hours.chain(strays).chain(far).collect();
+        Layout::of(marks, std::iter::empty(), hits, scale.area())
     }
 
     /// The index that is judged: its region, and the mark of its verdict.
@@ -135,12 +134,6 @@ impl Block for Round<'_> {
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
         let ground = self.ground();
         ground.draw(canvas, corner, &self.clip, |canvas, scale| self.inside(canvas, scale));
-        self.hours(canvas, ground.scale(corner));
-        let (scale, centre) = (ground.scale(corner), self.report.miss.mean + self.wanted);
-        if !scale.shows(centre) {
-            let out = scale.half_width().mm() / centre.x_mm.abs().max(centre.y_mm.abs()) * 0.97;
-            let toward: Angle = centre.clock_angle();
-            glyphs::outward(canvas, "judged", scale.point(centre * out), toward);
-        }
+        self.layout(ground.scale(corner)).draw(canvas);
     }
 }

@@ -5,7 +5,7 @@ use quarterturn_tuning::{Miss, ShaftReport};
 
 use super::glyphs;
 use super::hits::{HitMark, Hits};
-use super::layout::Layout;
+use super::layout::layout;
 use crate::plot::backdrop::Backdrop;
 use crate::plot::block::Block;
 use crate::plot::canvas::Canvas;
@@ -19,6 +19,9 @@ use crate::wording::{Ruler, mark, verdict};
 
 /// The level of every region in the picture.
 pub const LEVEL: f64 = 0.90;
+
+/// The regions of more shafts than this are drawn thin and empty: they lie over one another.
+const FEW: usize = 6;
 
 /// What is drawn on the face.
 pub struct Face<'a> {
@@ -91,7 +94,8 @@ impl Face<'_> {
         }
         for report in &self.shafts {
             if let Some(ellipse) = region(report.miss) {
-                let class = format!("region {}", verdict(report.verdict));
+                let thin = if self.shafts.len() > FEW { " thin" } else { "" };
+                let class = format!("region {}{thin}", verdict(report.verdict));
                 canvas.ellipse(&class, scale.ellipse(ellipse));
             }
         }
@@ -120,10 +124,10 @@ impl Face<'_> {
         }
     }
 
-    /// "7 at 3 o'clock: 31 right, 8 high (mm)".
+    /// "7 at 3 o'clock: 31 right, 8 high".
     pub fn told(&self, hit: &HitMark) -> String {
         let miss = self.ruler.miss_bare(hit.at);
-        format!("{} at {}: {miss} ({})", hit.shaft, mark(hit.index), self.ruler.unit().symbol)
+        format!("{} at {}: {miss}", hit.shaft, mark(hit.index))
     }
 }
 
@@ -139,6 +143,6 @@ impl Block for Face<'_> {
             self.estimates(canvas, scale);
             self.places(canvas, scale);
         });
-        Layout::of(self, self.scale(corner)).draw(canvas);
+        layout(self, self.scale(corner)).draw(canvas);
     }
 }

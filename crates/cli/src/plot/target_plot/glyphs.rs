@@ -17,18 +17,28 @@ pub const SHAFT_MM: f64 = 4.0;
 
 /// The estimated miss of a shaft: a disc to keep, an empty diamond while open, a crossed square to retire.
 pub fn shaft(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint) {
-    let class = wording::verdict(verdict);
     canvas.circle("halo", at, SHAFT_MM / 2.0);
+    sized(canvas, verdict, at, 1.0);
+}
+
+/// The same where many stand close to one another.
+pub fn small_shaft(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint) {
+    sized(canvas, verdict, at, 0.65);
+}
+
+fn sized(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint, size: f64) {
+    let class = wording::verdict(verdict);
     match verdict {
-        Verdict::Keep => canvas.circle(class, at, 1.55),
+        Verdict::Keep => canvas.circle(class, at, 1.55 * size),
         Verdict::Open(_) => {
             let corners = [(0.0, 1.75), (1.75, 0.0), (0.0, -1.75), (-1.75, 0.0)];
-            canvas.polygon(class, &corners.map(|(right_mm, up_mm)| at.moved(right_mm, up_mm)));
+            let corner = |(right, up): (f64, f64)| at.moved(right * size, up * size);
+            canvas.polygon(class, &corners.map(corner));
         }
         Verdict::Retire(_) => {
-            canvas.rectangle(class, PaperBox::around(at, 2.9, 2.9));
-            canvas.line("strike", through(at, 0.8, 0.8));
-            canvas.line("strike", through(at, 0.8, -0.8));
+            canvas.rectangle(class, PaperBox::around(at, 2.9 * size, 2.9 * size));
+            canvas.line("strike", through(at, 0.8 * size, 0.8 * size));
+            canvas.line("strike", through(at, 0.8 * size, -0.8 * size));
         }
     }
 }
@@ -52,6 +62,11 @@ pub fn hit(canvas: &mut Canvas, kind: HitKind, at: PaperPoint, tail: Option<Lean
 /// A hit far from the others of its shaft at that mark: a ring round it.
 pub fn far(canvas: &mut Canvas, at: PaperPoint) {
     canvas.circle("far", at, 1.7);
+}
+
+/// Where a shaft first landed: a small empty square.
+pub fn first(canvas: &mut Canvas, at: PaperPoint) {
+    canvas.rectangle("first", PaperBox::around(at, 1.8, 1.8));
 }
 
 /// An arrow head at the edge of the picture, toward the clock angle where something lies outside.

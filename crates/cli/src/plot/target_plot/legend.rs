@@ -1,6 +1,7 @@
 //! What the marks of the target plot mean; the verdicts are explained by the table.
 
 use quarterturn_geometry::{Angle, Lean};
+use quarterturn_tuning::{OpenReason, RetireReason, Verdict};
 
 use super::face::{Face, LEVEL};
 use super::glyphs;
@@ -10,7 +11,8 @@ use crate::plot::canvas::Canvas;
 use crate::plot::paper_ellipse::PaperEllipse;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
-use crate::plot::shape::Anchor;
+use crate::plot::segment::Segment;
+use crate::plot::shape::{Anchor, PLAIN};
 use crate::plot::text_width::MIDDLE;
 use crate::wording::count;
 
@@ -44,6 +46,9 @@ enum Sample {
     Hit(HitKind),
     Far,
     Outside,
+    First,
+    Way,
+    Shaft(Verdict),
 }
 
 impl Legend {
@@ -56,9 +61,30 @@ impl Legend {
         Self { entries: entries.flatten().chain([bar]).collect() }
     }
 
+    /// The legend of before and after.
+    pub fn of_before_and_after(tolerance: &str) -> Self {
+        let entries = [
+            Entry::new(Sample::Reference, "fletched reference"),
+            Entry::new(Sample::Tolerance, format!("tolerance, {tolerance}")),
+            Entry::new(Sample::First, "first hit, the mark as built"),
+            Entry::new(Sample::Hit(HitKind::Other), "last hit at the index judged"),
+            Entry::new(Sample::Way, "from the first hit to the mean now"),
+            Entry::new(Sample::Region, format!("{} of the mean now", level())),
+            Entry::new(Sample::Shaft(Verdict::Keep), "the mean: keep"),
+            Entry::new(Sample::Shaft(Verdict::Open(OpenReason::NotShot)), "the mean: open"),
+            Entry::new(Sample::Shaft(Verdict::Retire(RetireReason::Lost)), "the mean: retire"),
+        ];
+        Self { entries: entries.into() }
+    }
+
     fn rows(&self) -> usize {
         self.entries.len().div_ceil(COLUMNS)
     }
+}
+
+/// "90 % region".
+fn level() -> String {
+    format!("{} % region", (LEVEL * 100.0).round())
 }
 
 /// The reference, the tolerance, the spot and what is estimated.
@@ -68,7 +94,7 @@ fn places(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
         n => format!("fletched reference, {}", count(n, "hit")),
     };
     let tolerance = format!("tolerance, {}", face.ruler.read(face.tolerance));
-    let level = format!("{} % region", (LEVEL * 100.0).round());
+    let level = level();
     let spot = face.hits.spot().filter(|&spot| scale.shows(spot));
     [
         Some(Entry::new(Sample::Reference, reference)),
@@ -120,7 +146,7 @@ impl Block for Legend {
             for Entry { sample, meaning } in entries {
                 let width_mm = sample.draw(canvas, at);
                 let text = at.moved(width_mm, -MIDDLE * TEXT_MM);
-                canvas.text("plain", text, Anchor::Start, TEXT_MM, meaning);
+                canvas.text(PLAIN, text, Anchor::Start, TEXT_MM, meaning);
                 at = at.moved(0.0, -ROW_MM);
             }
         }
@@ -147,8 +173,15 @@ impl Sample {
             }
             Self::Hit(kind) => {
                 let tail = (kind == HitKind::Judged).then(|| Lean::from_degrees(0.0, TAIL_DEG));
-                glyphs::hit(canvas, kind, middle.moved(0.0, -1.4), tail);
+                let down_mm = if tail.is_some() { 1.4 } else { 0.0 };
+                glyphs::hit(canvas, kind, middle.moved(0.0, -down_mm), tail);
             }
+            Self::First => glyphs::first(canvas, middle),
+            Self::Way => {
+                let [from, to] = [-3.0, 3.0].map(|right_mm| middle.moved(right_mm, 0.0));
+                canvas.line("way", Segment { from, to });
+            }
+            Self::Shaft(verdict) => glyphs::small_shaft(canvas, verdict, middle),
             Self::Far => {
                 glyphs::hit(canvas, HitKind::Judged, middle, None);
                 glyphs::far(canvas, middle);

@@ -8,7 +8,7 @@ mod face;
 pub mod glyphs;
 pub mod hits;
 mod layout;
-mod legend;
+pub mod legend;
 pub mod middle;
 mod table;
 mod wording;

@@ -8,7 +8,7 @@ use crate::plot::block::{Block, INNER_MM};
 use crate::plot::canvas::Canvas;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::segment::Segment;
-use crate::plot::shape::Anchor;
+use crate::plot::shape::{Anchor, PLAIN};
 use crate::plot::text_width::{BOLD, MIDDLE, shortened};
 use crate::wording::{Ruler, percent_short};
 
@@ -62,12 +62,12 @@ impl Table<'_> {
         let name = shortened(report.shaft.as_str(), TEXT_MM, NAME_MM / BOLD);
         NAME.write(canvas, "strong", base, TEXT_MM, &name);
         let verdict = wording::verdict(report, self.ruler);
-        VERDICT.write(canvas, "plain", base, TEXT_MM, &verdict);
+        VERDICT.write(canvas, PLAIN, base, TEXT_MM, &verdict);
         let wide = if self.wide.iter().any(|wide| wide.shaft == report.shaft) { "*" } else { "" };
-        SHOTS.write(canvas, "plain", base, TEXT_MM, &format!("{wide}{}", report.shots_total));
+        SHOTS.write(canvas, PLAIN, base, TEXT_MM, &format!("{wide}{}", report.shots_total));
         if report.shots_total > 0 {
-            MISS.write(canvas, "plain", base, TEXT_MM, &self.ruler.miss_bare(report.miss.mean));
-            INSIDE.write(canvas, "plain", base, TEXT_MM, &percent_short(report.within));
+            MISS.write(canvas, PLAIN, base, TEXT_MM, &self.ruler.miss_bare(report.miss.mean));
+            INSIDE.write(canvas, PLAIN, base, TEXT_MM, &percent_short(report.within));
         }
     }
 

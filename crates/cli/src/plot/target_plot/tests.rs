@@ -8,12 +8,14 @@ use roxmltree::{Document, Node};
 use super::face::{Face, region};
 use super::hits::{HitKind, Hits};
 use super::invented::{Dozen, Evening};
-use super::layout::{Layout, Look};
+use super::layout;
 use super::{TargetPlot, face};
 use crate::plot::backdrop::{Backdrop, FaceSize};
 use crate::plot::block::StyledBy;
 use crate::plot::block::WIDTH_MM;
 use crate::plot::labels::Label;
+use crate::plot::layout::Layout;
+use crate::plot::named_mark::Look;
 use crate::plot::on_page::{assert_texts_apart, number};
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
@@ -59,7 +61,7 @@ fn hits(dozen: &Dozen) -> Hits {
 fn layout(dozen: &Dozen) -> Layout {
     let hits = hits(dozen);
     let face: Face = face(&dozen.history, &dozen.advice, &hits, MM);
-    Layout::of(&face, face.scale(PaperPoint::new(5.0, 200.0)))
+    layout::layout(&face, face.scale(PaperPoint::new(5.0, 200.0)))
 }
 
 /// Evenings from one shaft to two dozen, three of each.
