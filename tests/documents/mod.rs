@@ -25,11 +25,7 @@ fn every_command_shows_what_the_documents_show() {
     paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
     for path in paths {
-        let folder = Folder::new();
-        if path == PHOTO {
-            fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
-        }
-        play(&folder, &path);
+        play(&Folder::new(), &path);
     }
 }
 
@@ -61,6 +57,9 @@ fn the_cargo_commands_are_those_of_the_ci() {
 
 /// Runs the commands of one document in `folder`, and holds what comes against what is shown.
 fn play(folder: &Folder, path: &str) {
+    if path == PHOTO {
+        fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
+    }
     let document = read(path);
     let mut rewritten = String::new();
     let mut faults = Vec::new();
