@@ -92,7 +92,7 @@ fn by_three(look: &Look, seen: &Seen, spacing: Millimetres) -> Option<Result<Fou
     for three in threes(seen) {
         let Some((pixel, view)) = three.fourth(look, spacing) else { continue };
         let lines = Lines::of(look, &view, spacing);
-        if !lines.prove() {
+        if !lines.prove_near(three.missing.point(spacing)) {
             continue;
         }
         let known = |corner: Corner| three.marks.iter().find(|(known, _)| *known == corner);

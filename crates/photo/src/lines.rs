@@ -19,6 +19,10 @@ const CLEAR: f64 = 0.035;
 /// And runs where it should within this.
 const THERE_MM: f64 = 0.8;
 
+/// Near a mark that is not seen at least so many pieces must be sharply there.
+const LEAST_NEAR: usize = 4;
+/// A lens that bends by 1 % moves lines by less, another unit of the grid by more.
+const SHARP_MM: f64 = 0.5;
 /// Of ten pieces that are seen, shadows and shafts may be taken for lines in the others.
 const MOST_IN_TEN: usize = 5;
 
@@ -51,6 +55,11 @@ impl Piece {
         self.across_mm(self.point.from_spot())
     }
 
+    /// Whether it runs just where it should.
+    fn is_sharp(&self) -> bool {
+        self.off_mm.abs() <= SHARP_MM
+    }
+
     fn is_there(&self) -> bool {
         self.off_mm.abs() <= THERE_MM
     }
@@ -61,7 +70,9 @@ impl Lines {
     pub fn of(look: &Look, view: &Homography, spacing: Millimetres) -> Self {
         let [metric, imperial] =
             STEPS_MM.map(|step_mm| Self::of_step(look, view, spacing, step_mm));
-        if imperial.there() > metric.there() { imperial } else { metric }
+        // In the wrong unit lines run 0.8 mm off and more.
+        let sharp = |lines: &Self| lines.0.iter().filter(|piece| piece.is_sharp()).count();
+        if sharp(&imperial) > sharp(&metric) { imperial } else { metric }
     }
 
     fn of_step(look: &Look, view: &Homography, spacing: Millimetres, step_mm: f64) -> Self {
@@ -95,6 +106,19 @@ impl Lines {
     /// Whether enough of them say that the view is right.
     pub fn prove(&self) -> bool {
         self.there() >= 10 && self.are_mostly_there() && self.outer().are_mostly_there()
+    }
+
+    /// Whether they say so of a view one of whose marks was not seen: sharply, and near that corner as well, where an
+    /// error of it shows most.
+    pub fn prove_near(&self, corner: Point) -> bool {
+        let is_near = |piece: &&Piece| {
+            let at = piece.point;
+            at.x_mm * corner.x_mm > 0.0 && at.y_mm * corner.y_mm > 0.0 && piece.place_mm() != 0.0
+        };
+        let near: Vec<&Piece> = self.0.iter().filter(is_near).collect();
+        let sharp = near.iter().filter(|piece| piece.is_sharp()).count();
+        let is_sharp = self.error().is_some_and(|error| error.mm() <= SHARP_MM / 2.0);
+        self.prove() && is_sharp && sharp >= LEAST_NEAR && sharp * 2 >= near.len()
     }
 
     /// Whether they say that it is wrong.

@@ -13,8 +13,8 @@ pub(crate) struct Oval {
 
 impl Oval {
     /// The pixels from `start` up to `end`, left out, of row `y`.
-    pub fn run(start: usize, end: usize, y: usize) -> Self {
-        let (from, count, y) = (start as f64, (end - start) as f64, y as f64);
+    pub fn run(start: u32, end: u32, y: u32) -> Self {
+        let (from, count, y) = (f64::from(start), f64::from(end - start), f64::from(y));
         let last = from + count - 1.0;
         let sum_x = count * f64::midpoint(from, last);
         // Σx² = n x̄² + n (n² − 1)/12; a pixel itself spreads by another 1/12.

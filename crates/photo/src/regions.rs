@@ -3,11 +3,11 @@
 use crate::oval::Oval;
 use crate::region::{Of, Region};
 
-/// Pixels of one kind side by side in a row.
+/// Pixels of one kind side by side in a row. A noisy picture has millions of these, so they are kept small.
 struct Run {
-    start: usize,
-    end: usize,
-    y: usize,
+    start: u32,
+    end: u32,
+    y: u32,
     of: Of,
 }
 
@@ -16,8 +16,9 @@ struct Run {
 /// A region's highest row begins with a pixel whose left neighbour is of the region round about it.
 pub(crate) fn regions(ink: &[bool], width: usize) -> Vec<Region> {
     let runs: Vec<Run> =
-        ink.chunks_exact(width).enumerate().flat_map(|(y, row)| runs_of(row, y)).collect();
-    let mut joined: Vec<usize> = (0..runs.len()).collect();
+        (0..).zip(ink.chunks_exact(width)).flat_map(|(y, row)| runs_of(row, y)).collect();
+    // No picture that is looked at has more runs than a number of 32 bits can tell.
+    let mut joined: Vec<u32> = (0..).take(runs.len()).collect();
     let (mut above, mut here) = (0, 0);
     for (at, run) in runs.iter().enumerate() {
         if run.start == 0 {
@@ -26,7 +27,7 @@ pub(crate) fn regions(ink: &[bool], width: usize) -> Vec<Region> {
         if run.y == 0 {
             continue;
         }
-        let reach = usize::from(run.of == Of::Ink);
+        let reach = u32::from(run.of == Of::Ink);
         while runs[above].end + reach <= run.start {
             above += 1;
         }
@@ -41,48 +42,55 @@ pub(crate) fn regions(ink: &[bool], width: usize) -> Vec<Region> {
     gathered(&runs, &mut joined)
 }
 
-fn runs_of(row: &[bool], y: usize) -> impl Iterator<Item = Run> {
-    let mut start = 0;
+fn runs_of(row: &[bool], y: u32) -> impl Iterator<Item = Run> {
+    let mut start: u32 = 0;
     row.chunk_by(|one, next| one == next).map(move |chunk| {
-        let end = start + chunk.len();
+        let end = start.saturating_add(u32::try_from(chunk.len()).unwrap_or(u32::MAX));
         let of = if chunk[0] { Of::Ink } else { Of::Paper };
         Run { start: std::mem::replace(&mut start, end), end, y, of }
     })
 }
 
 /// Joins two runs under the earlier of their roots, which is the first of its region.
-fn join(joined: &mut [usize], one: usize, other: usize) {
+fn join(joined: &mut [u32], one: usize, other: usize) {
     let (one, other) = (root(joined, one), root(joined, other));
-    joined[one.max(other)] = one.min(other);
+    joined[at(one.max(other))] = one.min(other);
 }
 
-fn root(joined: &mut [usize], of: usize) -> usize {
-    let mut at = of;
-    while joined[at] != at {
-        joined[at] = joined[joined[at]];
-        at = joined[at];
+fn root(joined: &mut [u32], of: usize) -> u32 {
+    let mut run = joined[of];
+    while joined[at(run)] != run {
+        joined[at(run)] = joined[at(joined[at(run)])];
+        run = joined[at(run)];
     }
-    at
+    joined[of] = run;
+    run
 }
 
-fn gathered(runs: &[Run], joined: &mut [usize]) -> Vec<Region> {
+/// A number of 32 bits as an index.
+fn at(run: u32) -> usize {
+    usize::try_from(run).unwrap_or(usize::MAX)
+}
+
+fn gathered(runs: &[Run], joined: &mut [u32]) -> Vec<Region> {
     let mut regions: Vec<Region> = Vec::new();
-    let mut places = vec![usize::MAX; runs.len()];
-    for (at, run) in runs.iter().enumerate() {
-        let first = root(joined, at);
+    let mut places = vec![u32::MAX; runs.len()];
+    for (number, run) in runs.iter().enumerate() {
+        let first = at(root(joined, number));
         let oval = Oval::run(run.start, run.end, run.y);
-        if first == at {
-            places[at] = regions.len();
-            let around = (run.start > 0).then(|| places[root(joined, at - 1)]);
+        if first == number {
+            places[number] = u32::try_from(regions.len()).unwrap_or(u32::MAX);
+            let left = (run.start > 0).then(|| at(root(joined, number - 1)));
+            let around = left.map(|left| at(places[left]));
             regions.push(Region { of: run.of, oval, around, within: Oval::default() });
         } else {
-            let region = &mut regions[places[first]];
+            let region = &mut regions[at(places[first])];
             region.oval = region.oval.and(oval);
         }
     }
-    for at in 0..regions.len() {
-        if let Some(around) = regions[at].around {
-            let oval = regions[at].oval;
+    for inner in 0..regions.len() {
+        if let Some(around) = regions[inner].around {
+            let oval = regions[inner].oval;
             regions[around].within = regions[around].within.and(oval);
         }
     }

@@ -47,7 +47,7 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
         output::write(file, drawn, output::existing(args.force))?;
     }
     let overlay = overlay.map(|file| file.display().to_string());
-    let notices = screens::photo_notices(&photo, &hits);
+    let notices = screens::photo_notices(&photo, &hits, opened.ruler());
     let text = if args.json {
         json::photo(&photo, &hits, confirmed.as_ref(), overlay)?
     } else {

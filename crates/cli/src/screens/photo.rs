@@ -13,7 +13,7 @@ const SUSPICIOUS_MM: f64 = 1.0;
 pub fn photo(photo: &PhotoView, hits: &[Hit], ruler: Ruler) -> String {
     let mut table = Table::new(["shaft", "hit", "known to"]);
     for hit in hits {
-        let known = format!("{:.1} mm", hit.read_sd.mm());
+        let known = ruler.read(hit.read_sd);
         table.row([hit.shot.shaft.clone(), ruler.hit(hit.point.from_spot()), known]);
     }
     let lines: Vec<String> = table.lines().collect();
@@ -52,7 +52,7 @@ fn in_the_picture(found: &Found) -> String {
 }
 
 /// What is said beside it: what makes the hits worse known than they look.
-pub fn photo_notices(photo: &PhotoView, hits: &[Hit]) -> Vec<String> {
+pub fn photo_notices(photo: &PhotoView, hits: &[Hit], ruler: Ruler) -> Vec<String> {
     let lens = "a lens that bends straight lines, a face that does not lie flat, or a mark that was misread";
     let off = photo
         .off()
@@ -70,7 +70,7 @@ pub fn photo_notices(photo: &PhotoView, hits: &[Hit]) -> Vec<String> {
             off.mm()
         )
     });
-    [off, shown, by_lines, outside(hits)].into_iter().flatten().collect()
+    [off, shown, by_lines, outside(hits, ruler)].into_iter().flatten().collect()
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
@@ -78,12 +78,12 @@ fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
     found.lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
 }
 
-fn outside(hits: &[Hit]) -> Option<String> {
+fn outside(hits: &[Hit], ruler: Ruler) -> Option<String> {
     let outside: Vec<&Hit> = hits.iter().filter(|hit| hit.among == Among::Outside).collect();
     let worst_mm = outside.iter().map(|hit| hit.read_sd.mm()).fold(0.0, f64::max);
+    let worst = ruler.read(Millimetres::new(worst_mm));
     let names = all(outside.iter().map(|hit| &hit.shot.shaft));
     let are = if outside.len() == 1 { "is" } else { "are" };
-    (!outside.is_empty()).then(|| {
-        format!("{names} {are} outside the marks, where less is known: to {worst_mm:.1} mm")
-    })
+    (!outside.is_empty())
+        .then(|| format!("{names} {are} outside the marks, where less is known: to {worst}"))
 }

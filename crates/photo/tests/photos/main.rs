@@ -74,7 +74,16 @@ fn the_marks_are_found_and_the_hits_are_right() {
         let (scene, photo) = photo(seed, &sheet);
         covered += usize::from(scene.covered() > 0);
         match find(&photo, SPACING) {
-            Ok(one) => found.push((worst_mm(&one.view, &scene.camera), one)),
+            Ok(one) => {
+                let off_mm = worst_mm(&one.view, &scene.camera);
+                if off_mm > HITS_WITHIN_MM {
+                    println!(
+                        "view {seed}, {} marks covered: {off_mm:.2} mm off, {one:?}",
+                        scene.covered()
+                    );
+                }
+                found.push((off_mm, one));
+            }
             Err(why) => println!("view {seed}, {} marks covered: {why}", scene.covered()),
         }
     }
@@ -121,6 +130,18 @@ fn no_wrong_set_is_taken() {
         }
     }
     println!("{taken} of {} taken all the same", VIEWS / 2);
+}
+
+/// Views in which a shaft was once taken for what is left of a mark, two millimetres beside it.
+#[test]
+fn no_shaft_is_taken_for_a_mark() {
+    let sheet = Sheet::printed();
+    for seed in [593, 600, 678] {
+        let (scene, photo) = photo(seed, &sheet);
+        if let Ok(found) = find(&photo, SPACING) {
+            assert!(worst_mm(&found.view, &scene.camera) <= HITS_WITHIN_MM, "{seed}");
+        }
+    }
 }
 
 #[test]
