@@ -3,7 +3,9 @@
 use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
-use quarterturn_tuning::{Advice, Doubt, StandingOut, advise, doubts, standing_out};
+use quarterturn_tuning::{
+    Advice, Doubt, LeanRelation, StandingOut, advise, advise_with_leans, doubts, standing_out,
+};
 
 use crate::clock;
 use crate::failure::Failure;
@@ -49,6 +51,12 @@ impl Opened {
     pub fn advice(&self) -> Advice {
         let state = self.journal.state();
         advise(state.history(), state.policy())
+    }
+
+    /// The same with how leans go with misses.
+    pub fn advice_with_leans(&self) -> (Advice, Option<LeanRelation>) {
+        let state = self.journal.state();
+        advise_with_leans(state.history(), state.policy())
     }
 
     /// The doubtful shots that its verdicts hang on; this takes a reading of the journal for each.

@@ -7,8 +7,8 @@ use crate::failure::{Failure, Kind};
 
 /// They are cut down; see `fonts/README.md`.
 const FONTS: [&[u8]; 2] = [
-    include_bytes!("../fonts/DejaVuSans-subset.ttf"),
-    include_bytes!("../fonts/DejaVuSans-Bold-subset.ttf"),
+    include_bytes!("../fonts/DejaVuSansCondensed-subset.ttf"),
+    include_bytes!("../fonts/DejaVuSansCondensed-Bold-subset.ttf"),
 ];
 
 /// Pixels to an inch: ten to a millimetre.
@@ -29,7 +29,7 @@ pub fn png(svg: &str) -> Result<Vec<u8>, Failure> {
     for font in FONTS {
         fonts.load_font_data(font.to_vec());
     }
-    fonts.set_sans_serif_family("DejaVu Sans");
+    fonts.set_sans_serif_family("DejaVu Sans Condensed");
     let tree =
         Tree::from_str(&in_the_light(svg), &options).map_err(|error| failed(&error.to_string()))?;
     let size = tree.size().to_int_size();

@@ -7,11 +7,23 @@ use crate::judge::{Candidate, Judge};
 use crate::leave::{Leave, last_leave};
 use crate::pause::pause;
 use crate::roster::ShaftState;
-use crate::{Advice, BowReport, Ending, History, Matching, OpenReason, Policy, Step, Verdict};
+use crate::{
+    Advice, BowReport, Ending, History, LeanRelation, Matching, OpenReason, Policy, Step, Verdict,
+};
 
 /// Reads a history and says what to do now; asked twice it says the same.
 pub fn advise(history: &History, policy: &Policy) -> Advice {
+    from(&Assessment::of(history), history, policy)
+}
+
+/// The same with how leans go with misses, from one reading of the history; nothing of that before a counted bare shot
+/// whose lean was read.
+pub fn advise_with_leans(history: &History, policy: &Policy) -> (Advice, Option<LeanRelation>) {
     let assessment = Assessment::of(history);
+    (from(&assessment, history, policy), assessment.lean_relation())
+}
+
+fn from(assessment: &Assessment<'_>, history: &History, policy: &Policy) -> Advice {
     let (judge, candidates, bow) = assessment.judge(policy).settled();
     let evidence = assessment.evidence();
     let leave = last_leave(history);

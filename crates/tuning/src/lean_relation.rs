@@ -3,14 +3,14 @@
 use quarterturn_geometry::Lean;
 use quarterturn_statistics::Interval;
 
-use crate::History;
-use crate::assessment::Assessment;
-
 /// The relation between where a bare shaft lands and how it leans, both from the fletched reference.
 ///
 /// # Formula
 /// lean = common + slope × miss, on each axis, in the mean of many shots of one shaft at one index. Single hits scatter
 /// about that mean, so that a line through them is less steep.
+///
+/// The slope is the one that the advice goes by. Its interval is normal, from how quickly the likelihood falls to both sides
+/// of it, together with what was expected before the first shot.
 ///
 /// # Signs
 /// A slope below zero: a shaft that lands to the right has its tail to the left, one that lands high has its tail low.
@@ -24,12 +24,4 @@ pub struct LeanRelation {
     pub common: Lean,
     /// The counted bare shots whose lean was read.
     pub shots: usize,
-}
-
-/// The relation; nothing before a counted bare shot whose lean was read.
-///
-/// The slope is the one that [`advise`](crate::advise) goes by. Its interval is normal, from how quickly the likelihood
-/// falls to both sides of it, together with what was expected before the first shot.
-pub fn lean_relation(history: &History) -> Option<LeanRelation> {
-    Assessment::of(history).lean_relation()
 }

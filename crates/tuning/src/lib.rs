@@ -101,7 +101,7 @@ pub use advice::{
     Advice, Aim, ArcherReport, BowReport, Ending, Pause, PlannedShot, Prediction, Purpose,
     ShaftReport, Spread, Step,
 };
-pub use advise::advise;
+pub use advise::{advise, advise_with_leans};
 pub use doubts::{Doubt, Without, doubts};
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};
@@ -113,7 +113,7 @@ pub use hints::Hint;
 pub use history::History;
 pub use improbable::{Improbable, Slip, improbable};
 pub use known_height::known_height;
-pub use lean_relation::{LeanRelation, lean_relation};
+pub use lean_relation::LeanRelation;
 pub use matching::{Matching, MeasuredFrom};
 pub use miss::Miss;
 pub use policy::Policy;

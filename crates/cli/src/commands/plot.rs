@@ -4,7 +4,6 @@ use std::path::PathBuf;
 
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::lean_relation;
 
 use super::no_such_end::no_such_end;
 use crate::answer::Answer;
@@ -102,9 +101,9 @@ fn before_after(opened: &Opened) -> String {
 
 /// How tails go with hits.
 fn lean(opened: &Opened) -> String {
-    let (history, advice) = (opened.journal.state().history(), &opened.advice());
-    let (hits, title) = (&Hits::of(history, advice), &opened.name());
-    let (relation, ruler) = (lean_relation(history), opened.ruler());
+    let (advice, relation) = &opened.advice_with_leans();
+    let hits = &Hits::of(opened.journal.state().history(), advice);
+    let (relation, ruler, title) = (*relation, opened.ruler(), &opened.name());
     LeanPlot { advice, hits, relation, ruler, title, styled: StyledBy::Itself }.svg()
 }
 

@@ -9,11 +9,11 @@ use crate::{json, screens};
 /// Shows every shaft; the journal is only read.
 pub fn run(args: &ShowArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let (advice, doubts) = (opened.advice(), opened.doubts());
+    let doubts = opened.doubts();
     let text = if args.json {
-        json::show(&opened, &advice, &doubts)?
+        json::show(&opened, &doubts)?
     } else {
-        screens::show(&opened, &advice, &doubts)
+        screens::show(&opened, &opened.advice(), &doubts)
     };
     Ok(Answer::new(text).noticing(opened.notices()))
 }

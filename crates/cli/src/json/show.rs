@@ -1,7 +1,7 @@
 //! The answer of `show`.
 
 use quarterturn_journal::Word;
-use quarterturn_tuning::{Advice, Doubt, ShaftReport, Standing, lean_relation};
+use quarterturn_tuning::{Doubt, ShaftReport, Standing};
 use serde::Serialize;
 
 use super::aim_answer::AimAnswer;
@@ -63,7 +63,8 @@ struct ShaftShown<'a> {
 }
 
 /// How everything stands, as JSON.
-pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String, Failure> {
+pub fn show(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
+    let (advice, relation) = opened.advice_with_leans();
     let (state, ruler) = (opened.journal.state(), opened.ruler());
     let (setup, roster) = (&state.history().setup, state.roster());
     let shown = |report| ShaftShown::new(report, doubts, ruler);
@@ -83,7 +84,7 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> Result<String
         shafts: advice.shafts.iter().map(shown).collect(),
         bow: BowAnswer::from(&advice.bow),
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
-        lean_relation: lean_relation(state.history()).as_ref().map(LeanRelationAnswer::from),
+        lean_relation: relation.as_ref().map(LeanRelationAnswer::from),
         standing_out: StandingOutAnswer::of(&standing_out, ruler),
         pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),

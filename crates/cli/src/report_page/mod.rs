@@ -7,7 +7,7 @@ mod story;
 mod turned_row;
 
 use askama::Template;
-use quarterturn_tuning::{Doubt, lean_relation};
+use quarterturn_tuning::Doubt;
 
 use self::part::{Part, Source};
 use self::relation::Relation;
@@ -66,7 +66,7 @@ struct Page {
 /// # Errors
 /// Where the template cannot be filled, which is a fault of the program.
 pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
-    let advice = opened.advice();
+    let (advice, relation) = opened.advice_with_leans();
     let (history, ruler) = (opened.journal.state().history(), opened.ruler());
     let (name, hits) = (opened.name(), Hits::of(history, &advice));
     let shots = shot_row::rows(&hits, ruler);
@@ -79,7 +79,6 @@ pub fn report(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
         backdrop: Backdrop::Grid,
         styled: StyledBy::Page,
     };
-    let relation = lean_relation(history);
     let (title, styled) = (name.as_str(), StyledBy::Page);
     let (hits, advice) = (&hits, &advice);
     let turned_plot = BeforeAfter { history, advice, hits, ruler, title, styled };

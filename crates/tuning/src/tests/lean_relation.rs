@@ -5,8 +5,13 @@ use quarterturn_geometry::{Index, Offset};
 use super::journal::{Journal, leaning, name, shot};
 use crate::tolerance::COVERAGE_OF_FEW;
 use crate::{
-    Aim, Event, LeanRelation, PlannedShot, Purpose, SimulatedArcher, World, lean_relation,
+    Aim, Event, History, LeanRelation, PlannedShot, Policy, Purpose, SimulatedArcher, World,
+    advise, advise_with_leans,
 };
+
+fn lean_relation(history: &History) -> Option<LeanRelation> {
+    advise_with_leans(history, &Policy::default()).1
+}
 
 /// Leans that go in a straight line with the miss.
 fn straight(lean_deg_per_mm: f64) -> World {
@@ -35,6 +40,8 @@ fn before_a_lean_was_read_nothing_is_known() {
     assert_eq!(lean_relation(&unread.history), None);
     let read = unread.end([leaning(shot("1", 0.0, Offset::new(20.0, 5.0)), -2.0, -0.5)]);
     assert_eq!(lean_relation(&read.history).unwrap().shots, 1);
+    let policy = Policy::default();
+    assert_eq!(advise_with_leans(&read.history, &policy).0, advise(&read.history, &policy));
 }
 
 /// The planted slopes lie about what is expected as a journal's own do, a standard deviation to both sides.

@@ -32,7 +32,7 @@ pub fn shot_course(history: &History, advice: &Advice, ruler: Ruler) -> Option<C
     let ticks = Ticks::new(ruler.unit(), reach * 0.18);
     let named = ticks.within(reach).filter(|line| *line >= Millimetres::ZERO);
     Some(Chart {
-        title: "How far each bare shot was from what is expected of its shaft now".to_owned(),
+        title: "How far each bare shot was from what is expected now".to_owned(),
         across: Axis::counting("bare shot", last),
         up: Axis {
             name: ruler.unit().symbol.to_owned(),
