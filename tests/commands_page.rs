@@ -19,18 +19,17 @@ fn the_page_of_commands_is_current() {
 
 /// The help of every command, as a page.
 fn page() -> String {
-    let mut page = "# Commands\n\nWhat `quarterturn COMMAND --help` says of each; this page is made from it.\n\n".to_owned();
-    page += &format!("```text\n{}```\n", help(""));
+    let mut parts =
+        vec!["# Commands\n\nWhat `quarterturn COMMAND --help` says of each; this page is made from it.\n".to_owned()];
+    parts.push(format!("```text\n{}```\n", help("")));
     for command in below("") {
-        page += &format!("\n## {command}\n\n```text\n{}```\n", help(&command));
+        parts.push(format!("## {command}\n\n```text\n{}```\n", help(&command)));
         for sheet in below(&command) {
-            page += &format!(
-                "\n### {command} {sheet}\n\n```text\n{}```\n",
-                help(&format!("{command} {sheet}"))
-            );
+            let help = help(&format!("{command} {sheet}"));
+            parts.push(format!("### {command} {sheet}\n\n```text\n{help}```\n"));
         }
     }
-    page
+    parts.join("\n")
 }
 
 /// The commands below a command, as its help lists them.

@@ -21,8 +21,9 @@ const PHOTO: &str = "docs/photo.md";
 
 #[test]
 fn every_command_shows_what_the_documents_show() {
-    let mut paths: Vec<_> = sources("docs").into_iter().map(|source| source.path).collect();
-    paths.retain(|path| path.ends_with(".md") && !path.starts_with(TUTORIAL));
+    let pages = sources("docs").into_iter().filter(|source| source.ends_in("md"));
+    let mut paths: Vec<_> = pages.map(|page| page.path).collect();
+    paths.retain(|path| !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
     let faults: String = paths.iter().map(|path| play(&prepared(path), path)).collect();
     assert!(faults.is_empty(), "{faults}");
@@ -95,7 +96,7 @@ fn play(folder: &Folder, path: &str) -> String {
     if var_os("QUARTERTURN_REWRITE").is_some() && rewritten != document {
         fs::write(root().join(path), rewritten).expect("the document is written");
     }
-    faults.iter().map(|fault| format!("{path}\n{fault}\n")).collect()
+    faults.iter().flat_map(|fault| [path, "\n", fault, "\n"]).collect()
 }
 
 /// Runs the commands of one block; what does not fit is a fault. Returns the block as it should be.

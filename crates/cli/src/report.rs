@@ -34,7 +34,9 @@ pub fn unparsed(error: &clap::Error, set: impl Iterator<Item = String>) -> ExitC
     // Nobody is left to tell where even this cannot be printed.
     let _ = error.print();
     if error.use_stderr() {
-        journal_missing(error).iter().for_each(|hint| aside(hint));
+        if let Some(hint) = journal_missing(error) {
+            aside(&hint);
+        }
         set.for_each(|set| aside(&format!("note: {}", visible(&set))));
     }
     if error.use_stderr() { Kind::Usage.into() } else { ExitCode::SUCCESS }
@@ -42,10 +44,7 @@ pub fn unparsed(error: &clap::Error, set: impl Iterator<Item = String>) -> ExitC
 
 /// The journal of this folder, where a command was given none.
 fn journal_missing(error: &clap::Error) -> Option<String> {
-    let missing = match error.get(ContextKind::InvalidArg)? {
-        ContextValue::Strings(missing) => missing,
-        _ => return None,
-    };
+    let ContextValue::Strings(missing) = error.get(ContextKind::InvalidArg)? else { return None };
     let found = journals_in(Path::new(".")).ok()?;
     let [journal] = found.as_slice() else { return None };
     let name = visible(&journal.file_name()?.to_string_lossy());

@@ -18,7 +18,8 @@ struct Set {
     command: &'static str,
     option: &'static str,
     value: String,
-    set_in: String,
+    #[serde(rename = "set_in")]
+    origin: String,
 }
 
 /// Every option that is set, and where; the files that were looked at.
@@ -27,7 +28,7 @@ pub fn config(settings: &Settings) -> Result<String, Failure> {
         command: setting.command,
         option: setting.option,
         value: setting.value.clone(),
-        set_in: setting.origin.to_string(),
+        origin: setting.origin.to_string(),
     });
     let files = Settings::files().iter().map(|file| file.display().to_string()).collect();
     line(&Config { schema: "quarterturn.config/1", settings: set.collect(), files })

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::line;
 use crate::failure::Failure;
-use crate::glossary::Topic;
+use crate::glossary::{Counted, Topic};
 
 const SCHEMA: &str = "quarterturn.explain/1";
 
@@ -45,7 +45,7 @@ pub fn words(topics: &[Topic]) -> Result<String, Failure> {
 
 /// What is said of a word, and how much the number rests on here.
 pub fn explained(topic: &Topic, here: Option<String>) -> Result<String, Failure> {
-    let rests_on = topic.counted.map(|counted| counted.said());
+    let rests_on = topic.counted.map(Counted::said);
     line(&Explained {
         schema: SCHEMA,
         word: Word::of(topic),

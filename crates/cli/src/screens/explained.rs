@@ -12,10 +12,10 @@ pub fn words(topics: &[Topic]) -> String {
 
 /// What is said of a word, and how much the number rests on in the journal of that name.
 pub fn explained(topic: &Topic, journal: Option<String>, told: Option<String>) -> String {
-    let mut title = topic.title.to_owned();
-    if !topic.also.is_empty() {
-        title += &format!(" (also: {})", topic.also.join(", "));
-    }
+    let title = match topic.also.as_slice() {
+        [] => topic.title.to_owned(),
+        also => format!("{} (also: {})", topic.title, also.join(", ")),
+    };
     let mut blocks = vec![paragraph("", &title)];
     blocks.extend(topic.paragraphs.iter().map(|said| paragraph("", said)));
     blocks.extend(

@@ -18,11 +18,13 @@ const NONE_YET: &str = "There is no journal in this folder yet.
 
 /// The journal and its dozen in a sentence or two, then what to do; `next` itself says how a finished dozen stands.
 pub fn standing(opened: &Opened, advice: &Advice) -> String {
-    let mut stands = format!("{}: {}", opened.name(), heading(opened));
+    let name = format!("{}: {}", opened.name(), heading(opened));
     let ends = opened.journal.state().ends().count();
-    if ends > 0 && !matches!(advice.step, Step::Finished(_)) {
-        stands += &format!(" So far {}: {}.", count(ends, "end"), tally(&advice.shafts));
-    }
+    let stands = if ends == 0 || matches!(advice.step, Step::Finished(_)) {
+        name
+    } else {
+        format!("{name} So far {}: {}.", count(ends, "end"), tally(&advice.shafts))
+    };
     format!("{}\n\n{}", paragraph("", &stands), next(opened, advice))
 }
 
