@@ -66,7 +66,17 @@ fn answers() -> Vec<Value> {
     answers.extend(rest.map(ask));
     answers.extend(answers_about_finished_arrows());
     answers.extend(answers_about_the_file());
-    answers.extend(["explain keep --json", "explain --json", "manual man1 --json"].map(ask));
+    answers.extend(
+        [
+            "explain keep --json",
+            "explain --json",
+            "manual man1 --json",
+            "plot J ",
+            "report J ",
+            "demo d --json",
+        ]
+        .map(ask),
+    );
     answers.push(folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json());
     answers.extend([bench::recorded(), bench::set(), fletch::answer(), cut::answer()]);
     answers.extend(glue::answers().into_iter().chain(checklist::answers()));

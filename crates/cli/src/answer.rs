@@ -1,6 +1,9 @@
 //! What a command says when it has done its work.
 
+use std::path::PathBuf;
+
 use crate::failure::Failure;
+use crate::json;
 
 /// The answer of a command.
 #[derive(Clone, Debug, Default)]
@@ -17,6 +20,11 @@ impl Answer {
     /// An answer with nothing beside it.
     pub fn new(text: String) -> Self {
         Self { text, ..Self::default() }
+    }
+
+    /// An answer of a command that wrote `files`: `text`, or as JSON which files they are.
+    pub fn of_files(text: String, files: &[PathBuf], json: bool) -> Result<Self, Failure> {
+        Ok(Self::new(if json { json::written(files)? } else { text }))
     }
 
     /// The same with something said beside it.

@@ -13,4 +13,8 @@ pub struct DemoArgs {
     /// The folder to make; it must not exist yet
     #[arg(default_value = "quarterturn-demo")]
     pub folder: PathBuf,
+
+    /// Answer as JSON: the files that were written
+    #[arg(long)]
+    pub json: bool,
 }

@@ -145,6 +145,10 @@ pub struct PrintArgs {
     /// Write over a file that exists
     #[arg(long)]
     pub force: bool,
+
+    /// Answer as JSON: the files that were written
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// A size of paper.

@@ -39,6 +39,10 @@ pub struct PlotArgs {
     /// Write over a picture that exists
     #[arg(long)]
     pub force: bool,
+
+    /// Answer as JSON: the files that were written
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// A part of the story instead of the whole target.

@@ -20,4 +20,8 @@ pub struct ReportArgs {
     /// Write over a page that exists
     #[arg(long)]
     pub force: bool,
+
+    /// Answer as JSON: the files that were written
+    #[arg(long)]
+    pub json: bool,
 }

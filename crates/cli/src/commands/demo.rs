@@ -29,10 +29,12 @@ pub fn run(args: &DemoArgs) -> Result<Answer, Failure> {
          --tolerance 25mm"
             .to_owned(),
     ];
-    Ok(Answer::new(transcript.ending(&format!(
+    let text = transcript.ending(&format!(
         "{}\n{}\n\nTry next:\n  {}\n",
         paragraph("", &played.truth()),
         paragraph("", &written),
         try_next.join("\n  ")
-    ))))
+    ));
+    let files = [opened.path.clone(), picture];
+    Answer::of_files(text, &files, args.json)
 }

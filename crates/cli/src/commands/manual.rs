@@ -11,8 +11,8 @@ use quarterturn_journal::Existing;
 use crate::answer::Answer;
 use crate::args::{ManualArgs, definition};
 use crate::failure::{Failure, Kind};
+use crate::output;
 use crate::wording::count;
-use crate::{json, output};
 
 /// Makes the folder and writes the pages into it.
 pub fn run(args: &ManualArgs) -> Result<Answer, Failure> {
@@ -22,15 +22,9 @@ pub fn run(args: &ManualArgs) -> Result<Answer, Failure> {
     let mut files = Vec::new();
     pages(args, &whole, &mut files)?;
     let folder = args.folder.display();
-    let text = if args.json {
-        json::written(&files)?
-    } else {
-        format!(
-            "{} in {folder}. Read one with: man {folder}/quarterturn.1\n",
-            count(files.len(), "page")
-        )
-    };
-    Ok(Answer::new(text))
+    let pages = count(files.len(), "page");
+    let text = format!("{pages} in {folder}. Read one with: man {folder}/quarterturn.1\n");
+    Answer::of_files(text, &files, args.json)
 }
 
 /// Writes the page of a command and of each one below it.

@@ -204,13 +204,13 @@ fn made(
             );
         }
     };
-    let files: Vec<String> = written.iter().map(|file| file.display().to_string()).collect();
+    let files: Vec<_> = written.iter().map(|file| file.display().to_string()).collect();
     let text = format!(
         "{} in {}.\nPrint at actual size (100 %), then lay a rule on the bars.\n",
         wording::count(sheets.len(), "sheet"),
         wording::all(files)
     );
-    Ok(Answer::new(text).noticing(notices))
+    Ok(Answer::of_files(text, &written, print.json)?.noticing(notices))
 }
 
 /// One file for one sheet; "face-1.svg", "face-2.svg" for several.

@@ -36,7 +36,8 @@ pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
         Answer::new(svg)
     } else {
         let notice = picture_file::write(&file, &svg, output::existing(args.force))?;
-        Answer::new(format!("{what} is drawn in {}.\n", file.display())).noticing(notice)
+        let text = format!("{what} is drawn in {}.\n", file.display());
+        Answer::of_files(text, &[file], args.json)?.noticing(notice)
     };
     Ok(answer.noticing(opened.notices()))
 }

@@ -17,7 +17,8 @@ pub fn run(args: &ReportArgs) -> Result<Answer, Failure> {
         Answer::new(page)
     } else {
         output::write(&file, page, output::existing(args.force))?;
-        Answer::new(format!("The report is written to {}.\n", file.display()))
+        let text = format!("The report is written to {}.\n", file.display());
+        Answer::of_files(text, &[file], args.json)?
     };
     Ok(answer.noticing(opened.notices()))
 }
