@@ -80,7 +80,9 @@ fn extent(shape: &Shape) -> Option<PaperBox> {
         Shape::Line { along: Segment { from, to }, .. } => of(&[*from, *to]),
         Shape::Circle { centre, radius_mm, .. } => of(&[*centre]).grown(*radius_mm),
         Shape::Polygon { corners, .. } => of(corners),
-        Shape::Rectangle { area, .. } | Shape::Clipped { area, .. } => *area,
+        Shape::Rectangle { area, .. } | Shape::Clipped { area, .. } | Shape::Photo { area, .. } => {
+            *area
+        }
         Shape::Text { at, anchor, size_mm, text, .. } => {
             let wide_mm = width_mm(text, *size_mm);
             let left_mm = match anchor {
