@@ -68,6 +68,10 @@ fn files_that_are_no_pictures() {
             .stderr_has("= help: ")
             .check();
     }
+    let long = fs::File::create(folder.file("long.jpg")).unwrap();
+    long.set_len((64 << 20) + 1).unwrap();
+    let message = plain("long.jpg is longer than a photo can be: more than 67108864 bytes", &[]);
+    refused(&folder, &["long.jpg", "--spacing", SPACING, "--hole", "R=1,1"], 3, &message);
     let missing = folder.run(&format!("photo {JOURNAL} gone.jpg --spacing {SPACING} --hole R=1,1"));
     missing.code(5).stderr_has("could not read gone.jpg: ").check();
 }
@@ -260,6 +264,21 @@ fn arrows_that_are_not_there_or_named_twice() {
     let run =
         twice.iter().fold(folder.run(&format!("photo {JOURNAL}")), |run, option| run.arg(option));
     run.code(3).stderr_has("2 | R=1300,900").stderr_has("^ shaft R stands here twice").check();
+}
+
+/// The drawing is written first: where it cannot be, no end is recorded.
+#[test]
+fn a_drawing_that_cannot_be_written() {
+    let folder = folder();
+    let line = ["face.jpg", "--spacing", SPACING, "--hole", "R=442,347", "--force", "--overlay"];
+    let message = plain(
+        "evening.journal is a journal, and nothing is written over one",
+        &["choose another name"],
+    );
+    refused(&folder, &[&line[..], &[JOURNAL]].concat(), 5, &message);
+    let nowhere = folder.run(&format!("photo {JOURNAL} {} gone/look.svg", line.join(" ")));
+    nowhere.code(5).stderr_has("could not write gone/look.svg: ").check();
+    assert!(!folder.read(JOURNAL).contains("\"kind\":\"end\""));
 }
 
 #[test]

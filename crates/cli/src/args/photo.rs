@@ -16,17 +16,18 @@ viewers show them. Behind the pixel of a hole stand the words of a line of `end`
 but for the hit: i3 the mark, tl2 the tail, g p the call, w k n q x b flags.
 
 The marks of `paper face` are looked for in the picture; --spacing is what the
-face says, or what your tape says. Of another face with four marks at the corners
-of a square round the spot give their pixels with --marks: top left, top right,
-bottom right, bottom left. Of any other give each with --mark: where it is on the
-face and its pixel. docs/photo.md says how to take the picture.";
+face says, or what your tape says. Of another face with four marks at the
+corners of a square round the spot give their pixels with --marks, in the order
+top left, top right, bottom right, bottom left. Of any other give each with
+--mark: where it is on the face, and its pixel.";
 
 /// What can be typed after `photo`.
 #[derive(Args, Debug)]
 #[command(
-    override_usage = "quarterturn photo <JOURNAL> <IMAGE> --spacing <LENGTH> --hole <HOLE>... [OPTIONS]\n       \
-        quarterturn photo <JOURNAL> [IMAGE] --spacing <LENGTH> --marks <PIXELS> --hole <HOLE>... [OPTIONS]\n       \
-        quarterturn photo <JOURNAL> [IMAGE] --mark <MARK>... --hole <HOLE>... [OPTIONS]",
+    override_usage = "quarterturn photo <JOURNAL> <IMAGE> --spacing <LENGTH> --hole <HOLE>...\n       \
+        quarterturn photo <JOURNAL> [IMAGE] --spacing <LENGTH> --marks <PIXELS>\n           \
+            --hole <HOLE>...\n       \
+        quarterturn photo <JOURNAL> [IMAGE] --mark <MARK>... --hole <HOLE>...",
     before_help = EXAMPLES,
     after_help = AFTER_HELP,
     group(ArgGroup::new("where").args(["hole", "holes"]).required(true))

@@ -6,7 +6,7 @@ use quarterturn_entry::pixels::{self, TypedHoles};
 use quarterturn_entry::quantity::Unit;
 use quarterturn_entry::{Advising, Located};
 use quarterturn_geometry::{Millimetres, Pixel};
-use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, Fault, JournalError};
+use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, Fault, JournalError, Stamp};
 
 use crate::answer::Answer;
 use crate::args::PhotoArgs;
@@ -40,12 +40,16 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     };
     let number = opened.journal.state().ends().count() + 1;
     let overlay = picture.as_ref().and_then(|_| overlay_file(args, &opened, number));
-    output::keep_those_of(overlay.as_slice(), output::existing(args.force))?;
-    let confirmed = recorded(args, &mut opened, end, &holes)?;
+    let stamp = clock::stamp()?;
+    let tried = opened.journal.state().with(Entry::End(end.clone()), &stamp);
+    tried.map_err(|faults| holes.refused(&faults))?;
+    // Before it is recorded: a drawing that cannot be written must not leave an end behind.
     if let (Some(picture), Some(file)) = (&picture, &overlay) {
         let drawn = drawn(&opened, &photo, &hits, picture)?;
         output::write(file, drawn, output::existing(args.force))?;
     }
+    let confirmed =
+        if args.dry_run { None } else { Some(recorded(&mut opened, end, &stamp, &holes)?) };
     let overlay = overlay.map(|file| file.display().to_string());
     let notices = screens::photo_notices(&photo, &hits, opened.ruler());
     let text = if args.json {
@@ -53,8 +57,8 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     } else {
         said(&opened, &photo, &hits, confirmed.is_some(), overlay)
     };
-    let else_ = confirmed.iter().flat_map(screens::what_else);
-    Ok(Answer::new(text).noticing(opened.notices()).noticing(notices).noticing(else_))
+    let told = confirmed.iter().flat_map(screens::what_else);
+    Ok(Answer::new(text).noticing(opened.notices()).noticing(notices).noticing(told))
 }
 
 fn said(
@@ -79,19 +83,14 @@ fn said(
         .join("\n")
 }
 
-/// Records the end; a dry run only makes sure that it could be.
+/// Records the end.
 fn recorded(
-    args: &PhotoArgs,
     opened: &mut Opened,
     end: EndEntry,
+    stamp: &Stamp,
     holes: &Holes,
-) -> Result<Option<Confirmed>, Failure> {
-    let stamp = clock::stamp()?;
-    if args.dry_run {
-        let tried = opened.journal.state().with(Entry::End(end), &stamp);
-        return tried.map(|_| None).map_err(|faults| holes.refused(&faults));
-    }
-    opened.journal.append(Entry::End(end), &stamp).map(Some).map_err(|error| match error {
+) -> Result<Confirmed, Failure> {
+    opened.journal.append(Entry::End(end), stamp).map_err(|error| match error {
         JournalError::Refused { faults } => holes.refused(&faults),
         error => error.into(),
     })
