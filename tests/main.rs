@@ -31,6 +31,7 @@ mod paper;
 mod plot;
 mod practice;
 mod purity;
+mod quiver;
 mod reach;
 
 mod rehearse;
@@ -42,4 +43,5 @@ mod show;
 mod support;
 mod tidy;
 mod undo;
+mod verify;
 mod writers;

@@ -36,8 +36,23 @@ fn every_command_shows_what_the_tutorial_shows() {
     for table in tables {
         folder.write(table.name(), &table.text);
     }
-    for chapter in chapters {
+    for chapter in &chapters {
         play(&folder, &chapter.path);
+    }
+    for chapter in &chapters {
+        pictures_are_current(&folder, &chapter.text);
+    }
+}
+
+/// What a chapter shows of the pictures that its commands drew is what they drew.
+fn pictures_are_current(folder: &Folder, chapter: &str) {
+    let shown = chapter.split("](../pictures/").skip(1).filter_map(|rest| rest.split(')').next());
+    for name in shown.filter(|name| folder.names().contains(&(*name).to_owned())) {
+        let (drawn, path) = (folder.read(name), format!("docs/pictures/{name}"));
+        if var_os("QUARTERTURN_REWRITE").is_some() {
+            fs::write(root().join(&path), &drawn).expect("the picture is written");
+        }
+        assert!(drawn == read(&path), "{path} is not what the tutorial draws now: look at it");
     }
 }
 

@@ -8,6 +8,7 @@ mod heads;
 mod json_end;
 mod options;
 mod paper;
+mod quiver;
 mod rehearse;
 mod typed_end;
 

@@ -18,6 +18,7 @@ mod output;
 mod paper;
 mod plot;
 mod progress;
+mod quiver_row;
 mod refusal;
 mod rehearsal;
 mod report;

@@ -2,8 +2,8 @@
 
 use quarterturn_tuning::{Event, Group, ShaftName};
 
-use crate::BenchEntry;
 use crate::add_entry::Joining;
+use crate::{BenchEntry, QuiverEntry};
 
 /// What an undo took back, or a redo brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -24,6 +24,8 @@ pub enum Deed {
         /// How many shots it has.
         shots: usize,
     },
+    /// Something about the quiver.
+    Quivered,
     /// A note.
     Noted,
 }
@@ -55,6 +57,8 @@ pub(crate) enum StepKind {
     Measures(BenchEntry),
     /// It adds a group of finished arrows; kept here only while it is taken back.
     Groups(Option<Group>),
+    /// Something about the quiver.
+    Quivers(QuiverEntry),
     /// Nothing but a note.
     Notes,
 }

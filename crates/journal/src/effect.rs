@@ -2,8 +2,8 @@
 
 use quarterturn_tuning::{Event, Group};
 
-use crate::BenchEntry;
 use crate::add_entry::Joining;
+use crate::{BenchEntry, QuiverEntry};
 
 /// The effect of one entry.
 pub(crate) enum Effect {
@@ -22,6 +22,8 @@ pub(crate) enum Effect {
     Measures(BenchEntry),
     /// It adds a group of finished arrows.
     Groups(Group),
+    /// It says something of the quiver.
+    Quivers(QuiverEntry),
     /// It says something and changes nothing.
     Notes,
     /// It stands for something that nobody can read any more.

@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::sealed::parsed;
 use crate::{
     AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, GroupEntry, NewEntry, NoteEntry,
-    RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
+    QuiverEntry, RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -28,6 +28,8 @@ pub enum Entry {
     Bench(BenchEntry),
     /// Finished arrows were shot.
     Group(GroupEntry),
+    /// Something about the quiver: its order, a head, a limit.
+    Quiver(QuiverEntry),
     /// Something worth remembering.
     Note(NoteEntry),
     /// An earlier entry was taken back.
@@ -50,6 +52,7 @@ impl Entry {
             Self::Fix(_) => "fix",
             Self::Bench(_) => "bench",
             Self::Group(_) => "group",
+            Self::Quiver(_) => "quiver",
             Self::Note(_) => "note",
             Self::Undo(_) => "undo",
             Self::Unreadable(_) => "unreadable",
@@ -71,6 +74,7 @@ impl Entry {
             "fix" => Self::Fix(parsed(data)?),
             "bench" => Self::Bench(parsed(data)?),
             "group" => Self::Group(parsed(data)?),
+            "quiver" => Self::Quiver(parsed(data)?),
             "note" => Self::Note(parsed(data)?),
             "undo" => Self::Undo(parsed(data)?),
             "redo" => Self::Redo(parsed(data)?),

@@ -34,6 +34,10 @@ impl Limit {
     pub const BOW_MOVE: Self = Self { most: 300.0, unit: "mm" };
     /// Several times the heaviest arrow.
     pub const MASS: Self = Self { most: 5000.0, unit: "gr" };
+    /// Wider than any broadhead.
+    pub const HEAD_WIDTH: Self = Self { most: 150.0, unit: "mm" };
+    /// Nobody draws more.
+    pub const DRAW: Self = Self { most: 200.0, unit: "lb" };
     /// Above the fastest bow.
     pub const SPEED: Self = Self { most: 200.0, unit: "m/s" };
 

@@ -20,6 +20,7 @@ pub(crate) fn settles(state: &State, entry: &Entry) -> bool {
         | Entry::Bench(_)
         | Entry::Fix(_)
         | Entry::Group(_)
+        | Entry::Quiver(_)
         | Entry::Unreadable(_) => false,
     }
 }

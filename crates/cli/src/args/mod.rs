@@ -18,6 +18,7 @@ mod paper;
 mod plot;
 mod positions_value;
 mod practice;
+mod quiver;
 mod reach;
 mod redo;
 mod rehearse;
@@ -26,6 +27,7 @@ mod report;
 mod shaft;
 mod show;
 mod undo;
+mod verify;
 mod word_value;
 
 use clap::{Parser, Subcommand};
@@ -47,6 +49,7 @@ pub use note::NoteArgs;
 pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use plot::{Face, PlotArgs};
 pub use practice::PracticeArgs;
+pub use quiver::QuiverArgs;
 pub use reach::ReachArgs;
 pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
@@ -55,6 +58,7 @@ pub use report::ReportArgs;
 pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
+pub use verify::VerifyArgs;
 
 /// The whole command line.
 #[derive(Debug, Parser)]
@@ -111,10 +115,14 @@ pub enum Command {
     Bench(Box<BenchArgs>),
     /// Where the vanes go on every kept shaft
     Fletch(FletchArgs),
+    /// Finished arrows by number: which keep their promise, and where the pin goes
+    Verify(VerifyArgs),
     /// Enter finished arrows, and see whether broadheads land with field points
     Heads(HeadsArgs),
     /// From how far finished arrows still hit a plate
     Reach(ReachArgs),
+    /// The quiver and its season: order, heads, checks, shots, limits
+    Quiver(QuiverArgs),
     /// Put an earlier end right: a shot, or two arrows written for each other
     Fix(FixArgs),
     /// Take back the last entry, of whatever kind

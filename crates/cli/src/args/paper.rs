@@ -38,6 +38,8 @@ pub enum SheetArgs {
     Dials(DialsArgs),
     /// Labels for the shafts
     Labels(LabelsArgs),
+    /// The quiver: the order, the heads, the checks, boxes for the season
+    Quiver(QuiverCardArgs),
 }
 
 /// What can be typed after `paper face`.
@@ -93,6 +95,17 @@ pub struct DialsArgs {
 /// What can be typed after `paper labels`.
 #[derive(Args, Debug)]
 pub struct LabelsArgs {
+    /// The journal; it is only read
+    pub journal: PathBuf,
+
+    /// How it is printed.
+    #[command(flatten)]
+    pub print: PrintArgs,
+}
+
+/// What can be typed after `paper quiver`.
+#[derive(Args, Debug)]
+pub struct QuiverCardArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
 

@@ -9,7 +9,8 @@ use clap::{Args, ValueEnum};
 #[command(after_help = "Examples:\n  \
         quarterturn plot dozen.journal\n  \
         quarterturn plot dozen.journal -o target.svg --force\n  \
-        quarterturn plot dozen.journal --shaft 7")]
+        quarterturn plot dozen.journal --shaft 7\n  \
+        quarterturn plot dozen.journal --finished --plate 8in")]
 pub struct PlotArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
@@ -22,11 +23,15 @@ pub struct PlotArgs {
     #[arg(long, conflicts_with_all = ["shaft", "face", "plate"])]
     pub course: bool,
 
+    /// Finished arrows from every distance, field points and broadheads, and the chance on the plate
+    #[arg(long, conflicts_with_all = ["shaft", "course", "face"])]
+    pub finished: bool,
+
     /// Draw the rings of a World Archery face about the spot, by its diameter
     #[arg(long, value_enum, conflicts_with_all = ["shaft", "plate"])]
     pub face: Option<Face>,
 
-    /// Draw a round plate of this diameter about the spot: 20cm, 8in
+    /// Draw a round plate of this diameter about the spot: 20cm, 8in [default with --finished: 20cm]
     #[arg(long, value_name = "LENGTH", conflicts_with = "shaft")]
     pub plate: Option<String>,
 

@@ -17,6 +17,7 @@ mod note;
 mod paper;
 mod plot;
 mod practice;
+mod quiver;
 mod reach;
 mod redo;
 mod rehearse;
@@ -25,6 +26,7 @@ mod report;
 mod shaft;
 mod show;
 mod undo;
+mod verify;
 
 use crate::answer::Answer;
 use crate::args::Command;
@@ -44,8 +46,10 @@ pub fn run(command: Command) -> Result<Answer, Failure> {
         Command::Shaft(args) => shaft::run(&args),
         Command::Bench(args) => bench::run(&args),
         Command::Fletch(args) => fletch::run(&args),
+        Command::Verify(args) => verify::run(&args),
         Command::Heads(args) => heads::run(&args),
         Command::Reach(args) => reach::run(&args),
+        Command::Quiver(args) => quiver::run(&args),
         Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),

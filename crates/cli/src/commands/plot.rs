@@ -4,21 +4,32 @@ use std::path::PathBuf;
 
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
+use quarterturn_statistics::Level;
+use quarterturn_tuning::{hits_at, reach};
 
+use super::reach::SEED;
 use crate::answer::Answer;
 use crate::args::{Face, PlotArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::input;
 use crate::opened::Opened;
 use crate::output;
-use crate::plot::{Backdrop, CoursePlot, FaceSize, Hits, ShaftPlot, StyledBy, TargetPlot};
+use crate::plot::{
+    Backdrop, CoursePlot, FaceSize, FinishedPlot, Hits, ShaftPlot, StyledBy, TargetPlot,
+};
 use crate::wording::all;
+
+/// As `reach` has it.
+const USUAL_PLATE: Millimetres = Millimetres::new(200.0);
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
     let (what, part, picture) = match &args.shaft {
         Some(shaft) => (format!("Shaft {shaft}"), Some(shaft.as_str()), of_shaft(&opened, shaft)?),
+        None if args.finished => {
+            ("What finished arrows hit".to_owned(), Some("finished"), finished(&opened, args)?)
+        }
         None if args.course => ("The course".to_owned(), Some("course"), course(&opened)),
         None => ("The target".to_owned(), None, target(&opened, backdrop(args)?)),
     };
@@ -57,6 +68,20 @@ fn course(opened: &Opened) -> String {
         styled: StyledBy::Itself,
     }
     .svg()
+}
+
+/// Finished arrows of a journal.
+fn finished(opened: &Opened, args: &PlotArgs) -> Result<String, Failure> {
+    let plate = args.plate.as_deref().map_or(Ok(USUAL_PLATE), plate)?;
+    let groups: Vec<_> = opened.journal.state().groups_beside_this_bow().collect();
+    Ok(FinishedPlot {
+        distances: &hits_at(&groups),
+        reach: &reach(&groups, plate, Level::P90, SEED),
+        plate,
+        ruler: opened.ruler(),
+        title: &opened.name(),
+    }
+    .svg())
 }
 
 /// What lies under the hits.

@@ -15,6 +15,7 @@ mod log;
 mod matrix;
 mod next;
 mod planned;
+mod quiver;
 mod reach;
 mod recorded;
 mod rehearsed;
@@ -23,6 +24,7 @@ mod response_answer;
 mod shaft_answer;
 mod show;
 mod standing_out_answer;
+mod verify;
 
 use quarterturn_entry::visible_json;
 use serde::Serialize;
@@ -37,11 +39,14 @@ pub use heads::heads;
 pub use imported::imported;
 pub use log::{export, log};
 pub use next::next;
+pub use quiver::quiver;
 pub use reach::reach;
 pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
 pub use repaired::repaired;
 pub use show::show;
+pub use verify::verify;
+use verify::{BesideAnswer, together};
 
 /// An answer made of what was entered, as one line of JSON.
 fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {

@@ -174,7 +174,8 @@ impl Chart {
 }
 
 impl Look {
-    fn draw(self, canvas: &mut Canvas, class: &str, at: PaperPoint) {
+    /// Draws it.
+    pub fn draw(self, canvas: &mut Canvas, class: &str, at: PaperPoint) {
         match self {
             Self::Disc => canvas.circle(class, at, 0.9),
             Self::Square => canvas.rectangle(class, PaperBox::around(at, 1.7, 1.7)),

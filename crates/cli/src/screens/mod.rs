@@ -8,6 +8,7 @@ mod heads;
 mod imported;
 mod log;
 mod next;
+mod quiver;
 mod reach;
 mod recorded;
 mod recorded_end;
@@ -16,6 +17,7 @@ mod rehearsed;
 mod show;
 mod since_the_bow;
 mod sketch;
+mod verify;
 
 pub use begun::begun;
 pub use bench::{bench, out_of_use, recorded_bench};
@@ -25,6 +27,7 @@ pub use heads::heads;
 pub use imported::{Imported, imported};
 pub use log::log;
 pub use next::next;
+pub use quiver::{quiver, recorded_quiver};
 pub use reach::reach;
 pub use recorded::{
     recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, undone,
@@ -36,3 +39,4 @@ pub use rehearsed::rehearsed;
 pub use show::{archer, bow, columns, heading, miss_and_error, show, why};
 use since_the_bow::since_the_bow;
 pub use sketch::{Sketched, sketch};
+pub use verify::verify;

@@ -1,6 +1,7 @@
 //! What people read: typed values become sentences here and nowhere else.
 
 mod asides;
+mod beside_others;
 mod bow_move;
 mod cautions;
 mod clock;
@@ -13,6 +14,7 @@ mod improbable;
 mod paragraph;
 mod pause;
 mod percent;
+mod quiver;
 mod reason;
 mod ruler;
 mod shell;
@@ -21,9 +23,11 @@ mod table;
 mod tail;
 mod tally;
 mod turn_buys;
+mod verify;
 mod why;
 
 pub use asides::asides;
+pub use beside_others::{beside_others, off, open_beside};
 pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::{
     BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, LEAST_MASS, OF_A_REACH,
@@ -31,13 +35,16 @@ pub use cautions::{
 pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
-pub use heads::{WITH_BROADHEADS, growth, head_verdict};
+pub use heads::{WITH_BROADHEADS, growth, head_on, head_verdict, pairs};
 pub use hint::{hint, hint_kind};
 pub use improbable::{improbable, improbable_here};
 pub use paragraph::paragraph;
 pub use pause::pause;
 pub use percent::{percent, percent_short};
 pub use quarterturn_entry::{all, either, visible};
+pub use quiver::{
+    AFTER_A_HARD_HIT, AFTER_A_NEW_NOCK, AFTER_A_NEW_STRING, IN_THE_QUIVER, compared, rechecks,
+};
 pub use reason::{reason, verdict};
 pub use ruler::Ruler;
 pub use shell::command;
@@ -46,5 +53,6 @@ pub use table::Table;
 pub use tail::tail;
 pub use tally::tally;
 pub use turn_buys::WHAT_A_TURN_BUYS;
+pub use verify::{SIGHT, group_shapes, sight, verified};
 
 pub use why::{purpose, settles, why};
