@@ -77,12 +77,12 @@ struct Style {
 
 impl Style {
     /// Field points, the first broadhead, and everything else.
-    fn of(head: &Head, start: Start, place: usize) -> Self {
-        match (head, start, place) {
+    fn of(head: &Head, start: Start, heads_before: usize) -> Self {
+        match (head, start, heads_before) {
             (Head::Field, Start::Warm, _) => {
                 Self { look: Look::Disc, hit: "judged", region: "region curve" }
             }
-            (Head::Broadhead(_), Start::Warm, 0 | 1) => {
+            (Head::Broadhead(_), Start::Warm, 0) => {
                 Self { look: Look::Diamond, hit: "retire", region: "region retire" }
             }
             (_, Start::Warm, _) => Self { look: Look::Square, hit: "sky", region: "region open" },
@@ -103,8 +103,13 @@ impl Block for FinishedFace<'_> {
         canvas.text("strong", corner.moved(0.0, -TITLE_MM), Anchor::Start, TITLE_MM, &title);
         let id = format!("from-{:.0}", self.at.distance.mm());
         let kinds = || {
+            let is_head =
+                |kind: &&HitsOfKind| kind.head != Head::Field && kind.start == Start::Warm;
             let kinds = self.at.kinds.iter().enumerate();
-            kinds.map(|(place, kind)| (kind, Style::of(&kind.head, kind.start, place)))
+            kinds.map(move |(at, kind)| {
+                let heads_before = self.at.kinds.iter().take(at).filter(is_head).count();
+                (kind, Style::of(&kind.head, kind.start, heads_before))
+            })
         };
         self.ground().draw(canvas, corner.moved(0.0, -HEAD_MM), &id, |canvas, scale| {
             Backdrop::Plate(self.plate).draw(canvas, scale, Offset::ZERO);
