@@ -78,7 +78,7 @@ fn what_cannot_be_set_is_shown_where_it_stands() {
     refused(
         "[undo]\n",
         "error: the settings cannot be read\n --> quarterturn.toml:1:2\n  |\n1 | [undo]\n  |  ^^^^ no command that \
-         can be set\n  |\n  = help: what can be set: new, paper, cut, fletch, heads, reach and rehearse\n",
+         can be set\n  |\n  = help: what can be set: new, paper, cut, fletch, verify, heads, reach and rehearse\n",
     );
     refused(
         "new = 3\n",

@@ -13,6 +13,7 @@ for end in 1 2 3 4 5 6; do
     quarterturn end dozen.journal "R r$end d2, 4 r31 u8 tl2.5, 7 r3$end u8 tl2, 11 l9 d$end"
 done
 quarterturn shaft dozen.journal 12 --fletched
+quarterturn shaft dozen.journal 10 --fletched
 for shaft in 1 2 3 4 5 6; do quarterturn bench dozen.journal $shaft --mass 31$shaft.4gr --length 76${shaft}mm; done
 printf 'R 0, 3 r5 u2\n\nR r1, 8 l4 u15 p\n' > evening.txt
 printf '{"shots":[{"shaft":"R","x_mm":3,"y_mm":-12},{"shaft":"7","x_mm":31,"y_mm":8}]}' > end.json

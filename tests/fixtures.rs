@@ -124,7 +124,8 @@ fn every_fixture_is_named_by_a_test_or_makes_one_that_is() {
     let rust: Vec<_> = sources("").into_iter().filter(|source| source.ends_in("rs")).collect();
     for Entry { path, used_by, .. } in entries(&sources("fixtures")) {
         let name = path.rsplit('/').next().unwrap_or_default();
-        let is_script = name.contains(".py") && used_by.starts_with("makes ");
+        let is_script = [".py", ".R"].iter().any(|ending| name.contains(ending))
+            && used_by.starts_with("makes ");
         let is_named = || rust.iter().any(|source| source.text.contains(name));
         assert!(is_script || is_named(), "no test reads {path}");
     }

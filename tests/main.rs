@@ -41,6 +41,7 @@ mod plot;
 mod png;
 mod practice;
 mod purity;
+mod quiver;
 mod reach;
 
 mod rehearse;
@@ -53,4 +54,5 @@ mod standing;
 mod support;
 mod tidy;
 mod undo;
+mod verify;
 mod writers;

@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::support::repository::sources;
 use crate::support::schema::Schema;
 use crate::support::{Folder, JOURNAL};
-use crate::{bench, bow, checklist, cut, fletch, glue, heads, hints, photo};
+use crate::{bench, bow, checklist, cut, fletch, glue, heads, hints, photo, quiver, verify};
 
 const FOLDER: &str = "docs/schema";
 
@@ -105,6 +105,25 @@ fn answers_about_finished_arrows() -> Vec<Value> {
     answers.push(cold.arg("head B").arg("2 2h8").json());
     answers
         .extend(["heads J ", "heads J --together 50mm", "reach J ", "undo J ", "redo J "].map(ask));
+    let verified = heads::dozen();
+    let ask = |line: &str| verified.run(&format!("verify {JOURNAL} --json {line}")).json();
+    answers.push(ask(""));
+    verify::shoot(&verified);
+    answers.extend([ask(""), ask("--eye-to-pin 85cm")]);
+    let season = quiver::season();
+    let ask = |line: &str| season.run(&line.replace("J ", &format!("{JOURNAL} --json "))).json();
+    let lines = [
+        "quiver J ",
+        "quiver J --order 2",
+        "quiver J 3 --carries D",
+        "quiver J --read-on 2027-07-30 --least-draw 40lb",
+        "undo J ",
+        "shaft J 3 --hard-hit --on 2027-09-01",
+    ];
+    answers.extend(lines.map(ask));
+    heads::enter(&season, "20yd", "field", "2 r6 u2, 5 l6, 6 d2");
+    heads::enter(&season, "20yd", "fixed blades", "2 r12 u6, 5 r4 u9, 6 r8 d90");
+    answers.push(ask("heads J --together 50mm"));
     answers
 }
 

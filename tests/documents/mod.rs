@@ -40,6 +40,9 @@ fn every_command_shows_what_the_tutorial_shows() {
     }
     let faults: String = chapters.iter().map(|chapter| play(&folder, &chapter.path)).collect();
     assert!(faults.is_empty(), "{faults}");
+    for chapter in &chapters {
+        pictures_are_current(&folder, &chapter.text);
+    }
 }
 
 #[test]
@@ -58,6 +61,18 @@ fn every_page_stands_in_the_table_of_the_book_and_every_stage_in_the_justfile() 
             just.contains(&format!("\n{stage}:\n    .ci/run {stage}\n")),
             "{stage} in the justfile"
         );
+    }
+}
+
+/// What a chapter shows of the pictures that its commands drew is what they drew.
+fn pictures_are_current(folder: &Folder, chapter: &str) {
+    let shown = chapter.split("](../pictures/").skip(1).filter_map(|rest| rest.split(')').next());
+    for name in shown.filter(|name| folder.names().contains(&(*name).to_owned())) {
+        let (drawn, path) = (folder.read(name), format!("docs/pictures/{name}"));
+        if var_os("QUARTERTURN_REWRITE").is_some() {
+            fs::write(root().join(&path), &drawn).expect("the picture is written");
+        }
+        assert!(drawn == read(&path), "{path} is not what the tutorial draws now: look at it");
     }
 }
 

@@ -90,7 +90,7 @@ fn an_option_that_does_not_exist() {
 #[test]
 fn a_word_that_is_not_among_the_choices() {
     let message = "error: invalid value 'rst' for '--part <PART>'\n  \
-                   [possible values: rest, nocking-point, cam, sight, other]\n\n  \
+                   [possible values: rest, nocking-point, cam, sight, string, other]\n\n  \
                    tip: a similar value exists: 'rest'\n\n\
                    For more information, try '--help'.\n";
     refused(&format!("bow {JOURNAL} --note x --part rst"), 2, message);

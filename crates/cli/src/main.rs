@@ -25,6 +25,7 @@ mod plot;
 #[cfg_attr(not(feature = "png"), path = "no_png.rs")]
 mod png;
 mod progress;
+mod quiver_row;
 mod refusal;
 mod rehearsal;
 mod report;

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal};
+use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal, Log, Quiver};
 use quarterturn_tuning::{
     Advice, Doubt, LeanRelation, StandingOut, advise, advise_with_leans, doubts, standing_out,
 };
@@ -68,6 +68,11 @@ impl Opened {
     /// The shots and shafts that stand out.
     pub fn standing_out(&self) -> StandingOut {
         standing_out(self.journal.state().history())
+    }
+
+    /// The quiver and its season; this reads every record again.
+    pub fn quiver(&self) -> Result<Quiver, Failure> {
+        Ok(Quiver::of(&Log::of(self.journal.records()?)))
     }
 
     /// Says lengths in the unit that the journal's owner likes.

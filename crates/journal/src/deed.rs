@@ -3,7 +3,7 @@
 use quarterturn_tuning::{Event, Group, ShaftName};
 
 use crate::add_entry::Joining;
-use crate::{BenchEntry, GlueEntry};
+use crate::{BenchEntry, GlueEntry, QuiverEntry};
 
 /// What an undo took back, or a redo brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,6 +26,8 @@ pub enum Deed {
         /// How many shots it has.
         shots: usize,
     },
+    /// Something about the quiver.
+    Quivered,
     /// A note.
     Noted,
 }
@@ -59,6 +61,8 @@ pub(crate) enum StepKind {
     Glues(GlueEntry),
     /// It adds a group of finished arrows; kept here only while it is taken back.
     Groups(Option<Group>),
+    /// Something about the quiver.
+    Quivers(QuiverEntry),
     /// Nothing but a note.
     Notes,
 }

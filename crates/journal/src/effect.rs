@@ -3,7 +3,7 @@
 use quarterturn_tuning::{Event, Group};
 
 use crate::add_entry::Joining;
-use crate::{BenchEntry, GlueEntry};
+use crate::{BenchEntry, GlueEntry, QuiverEntry};
 
 /// The effect of one entry.
 pub(crate) enum Effect {
@@ -24,6 +24,8 @@ pub(crate) enum Effect {
     Glues(GlueEntry),
     /// It adds a group of finished arrows.
     Groups(Group),
+    /// It says something of the quiver.
+    Quivers(QuiverEntry),
     /// It says something and changes nothing.
     Notes,
     /// It stands for something that nobody can read any more.

@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::sealed::parsed;
 use crate::{
     AddEntry, BenchEntry, BowEntry, Damage, EndEntry, FixEntry, GlueEntry, GroupEntry, NewEntry,
-    NoteEntry, RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
+    NoteEntry, QuiverEntry, RedoEntry, ShaftEntry, UndoEntry, UnreadableEntry,
 };
 
 /// One entry, as it is written: its JSON is the `data` of its record.
@@ -30,6 +30,8 @@ pub enum Entry {
     Glue(GlueEntry),
     /// Finished arrows were shot.
     Group(GroupEntry),
+    /// Something about the quiver: its order, a head, a limit.
+    Quiver(QuiverEntry),
     /// Something worth remembering.
     Note(NoteEntry),
     /// An earlier entry was taken back.
@@ -53,6 +55,7 @@ impl Entry {
             Self::Bench(_) => "bench",
             Self::Glue(_) => "glue",
             Self::Group(_) => "group",
+            Self::Quiver(_) => "quiver",
             Self::Note(_) => "note",
             Self::Undo(_) => "undo",
             Self::Unreadable(_) => "unreadable",
@@ -75,6 +78,7 @@ impl Entry {
             "bench" => Self::Bench(parsed(data)?),
             "glue" => Self::Glue(parsed(data)?),
             "group" => Self::Group(parsed(data)?),
+            "quiver" => Self::Quiver(parsed(data)?),
             "note" => Self::Note(parsed(data)?),
             "undo" => Self::Undo(parsed(data)?),
             "redo" => Self::Redo(parsed(data)?),

@@ -1,10 +1,14 @@
 //! A group of finished arrows, as it is written in the journal.
 
+use std::collections::BTreeMap;
+
 use quarterturn_geometry::Millimetres;
 use quarterturn_tuning::{Group, Head, Roster, Setup, ShaftName, ShaftState, Start};
 use serde::{Deserialize, Serialize};
 
 use crate::limit::Limit;
+use crate::names::known;
+use crate::quiver_entry::single_head;
 use crate::{EndEntry, Fault, ShotEntry, Timestamp, What};
 
 /// Finished arrows shot at one distance with one kind of head; checked when it is appended.
@@ -20,18 +24,34 @@ pub struct GroupEntry {
     /// When it was shot, as a [`Timestamp`]; left out: now.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub at: Option<String>,
+    /// Which single head each arrow carried, by its own name; left out: those that are recorded as mounted.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub mounted: BTreeMap<String, String>,
     /// The shots, each measured from its own spot.
     pub shots: Vec<ShotEntry>,
 }
 
 impl GroupEntry {
-    /// Writes out what was left out: indices as the marks stand, and the time `now`.
-    pub(crate) fn make_explicit(&mut self, roster: &Roster, now: &Timestamp) {
+    /// Writes out what was left out: indices as the marks stand, the time `now`, and of a broadhead the heads `mounted`.
+    pub(crate) fn make_explicit<'a>(
+        &mut self,
+        roster: &Roster,
+        now: &Timestamp,
+        mounted: impl Fn(&str) -> Option<&'a str>,
+    ) {
         for shot in &mut self.shots {
             let standing = shot.shaft.parse().ok().and_then(|name| roster.find(&name));
             shot.make_explicit(standing.map(|standing| standing.index_now));
         }
         self.at.get_or_insert_with(|| now.to_string());
+        if self.head.parse() != Ok(Head::Field) {
+            for shot in &self.shots {
+                if let Some(head) = mounted(&shot.shaft) {
+                    let unsaid = self.mounted.entry(shot.shaft.clone());
+                    unsaid.or_insert_with(|| head.to_owned());
+                }
+            }
+        }
     }
 
     /// What of a group that is entered now cannot be meant.
@@ -50,7 +70,18 @@ impl GroupEntry {
             return Err(vec![Fault::at("cold", What::ManyCold { count: shots.len() })]);
         }
         let start = if self.cold { Start::Cold } else { Start::Warm };
-        Ok(Group { distance: Millimetres::from_metres(distance_m), head, start, shots })
+        let mounted = self.mounted(setup).map_err(|fault| vec![fault])?;
+        Ok(Group { distance: Millimetres::from_metres(distance_m), head, start, mounted, shots })
+    }
+
+    /// Which single head each arrow carried.
+    fn mounted(&self, setup: &Setup) -> Result<BTreeMap<ShaftName, String>, Fault> {
+        let at = |what| Fault::at("mounted", what);
+        let one = |(arrow, head): (&String, &String)| {
+            single_head(head).map_err(at)?;
+            Ok((known(setup, arrow).map_err(at)?, head.clone()))
+        };
+        self.mounted.iter().map(one).collect()
     }
 
     /// The shots as those of an end, which are held to the same.

@@ -36,6 +36,10 @@ impl Limit {
     pub const MASS: Self = Self { most: 5000.0, unit: "gr" };
     /// Four weeks: no glue for arrows takes longer.
     pub const CURE: Self = Self { most: 672.0, unit: "h" };
+    /// Wider than any broadhead.
+    pub const HEAD_WIDTH: Self = Self { most: 150.0, unit: "mm" };
+    /// Nobody draws more.
+    pub const DRAW: Self = Self { most: 200.0, unit: "lb" };
     /// Above the fastest bow.
     pub const SPEED: Self = Self { most: 200.0, unit: "m/s" };
 

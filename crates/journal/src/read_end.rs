@@ -2,12 +2,13 @@
 
 use std::ops::Range;
 
+use serde::de::DeserializeOwned;
 use serde_json::Value;
 
 use crate::json_piece::JsonPiece;
 use crate::json_reason::reason;
-use crate::shape::END;
-use crate::{EndEntry, Fault, Place, What};
+use crate::shape::{END, GROUP, Shape};
+use crate::{EndEntry, Fault, GroupEntry, Place, What};
 
 /// Reads an end from JSON text; what it means is checked when it is appended.
 ///
@@ -17,9 +18,21 @@ use crate::{EndEntry, Fault, Place, What};
 /// The first fault where the text is not JSON, else every value of the wrong kind and every known member that
 /// is missing or stands twice. [`Fault::span`] says where in `text`.
 pub fn read_end(text: &str) -> Result<EndEntry, Vec<Fault>> {
+    read(text, &END)
+}
+
+/// Reads a group of finished arrows from JSON text, as [`read_end`] reads an end.
+///
+/// # Errors
+/// As there.
+pub fn read_group(text: &str) -> Result<GroupEntry, Vec<Fault>> {
+    read(text, &GROUP)
+}
+
+fn read<T: DeserializeOwned>(text: &str, shape: &Shape) -> Result<T, Vec<Fault>> {
     let syntax = |error| vec![syntax_fault(text, &error)];
     serde_json::from_str::<Value>(text).map_err(syntax)?;
-    let faults = END.faults(JsonPiece::whole(text), &Place::WHOLE);
+    let faults = shape.faults(JsonPiece::whole(text), &Place::WHOLE);
     if faults.is_empty() { serde_json::from_str(text).map_err(syntax) } else { Err(faults) }
 }
 

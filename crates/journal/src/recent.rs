@@ -21,6 +21,7 @@ pub(crate) fn settles(state: &State, entry: &Entry) -> bool {
         | Entry::Fix(_)
         | Entry::Glue(_)
         | Entry::Group(_)
+        | Entry::Quiver(_)
         | Entry::Unreadable(_) => false,
     }
 }

@@ -1,12 +1,15 @@
 //! What the JSON of an end must look like, and everything that does not.
 
-use crate::json_piece::JsonPiece;
+use crate::json_piece::{JsonPiece, Member};
 use crate::{Fault, Place, What};
 
 /// The kind of a value; members that are not named here are allowed.
 pub(crate) enum Shape {
     Text,
     Number,
+    Truth,
+    /// An object whose members all are texts.
+    Texts,
     List(&'static Shape),
     Object(&'static [Field]),
 }
@@ -41,6 +44,16 @@ pub(crate) const END: Shape = Shape::Object(&[
     may("distance_m", Shape::Number),
 ]);
 
+/// A group as [`GroupEntry`](crate::GroupEntry) reads it.
+pub(crate) const GROUP: Shape = Shape::Object(&[
+    must("shots", Shape::List(&SHOT)),
+    must("distance_m", Shape::Number),
+    must("head", Shape::Text),
+    may("cold", Shape::Truth),
+    may("at", Shape::Text),
+    may("mounted", Shape::Texts),
+]);
+
 const SHOT: Shape = Shape::Object(&[
     must("shaft", Shape::Text),
     may("index_deg", Shape::Number),
@@ -69,7 +82,14 @@ impl Shape {
             return vec![Fault { place: place.clone(), what }];
         }
         match self {
-            Self::Text | Self::Number => Vec::new(),
+            Self::Text | Self::Number | Self::Truth => Vec::new(),
+            Self::Texts => {
+                let members = piece.members().into_iter().flatten();
+                let faults = |member: &Member| {
+                    Self::Text.faults(member.value, &place.clone().member(&member.name))
+                };
+                members.flat_map(|member| faults(&member)).collect()
+            }
             Self::List(shape) => {
                 let items = piece.items().into_iter().flatten().enumerate();
                 items.flat_map(|(n, item)| shape.faults(item, &place.clone().item(n))).collect()
@@ -85,8 +105,9 @@ impl Shape {
         match self {
             Self::Text => "text in quotes",
             Self::Number => "a number",
+            Self::Truth => "true or false",
             Self::List(_) => "a list in brackets",
-            Self::Object(_) => "an object in braces",
+            Self::Texts | Self::Object(_) => "an object in braces",
         }
     }
 }

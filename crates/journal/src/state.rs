@@ -2,7 +2,9 @@
 
 use std::cell::OnceCell;
 
-use quarterturn_tuning::{End, Event, Group, History, Policy, Roster, ShaftName, ShaftState, Shot};
+use quarterturn_tuning::{
+    End, Event, Group, History, Policy, Roster, ShaftChange, ShaftName, ShaftState, Shot,
+};
 
 use crate::chain::Chain;
 use crate::deed::{Step, StepKind};
@@ -11,7 +13,7 @@ use crate::group_entry::not_finished;
 use crate::shaft_entry::follows;
 use crate::{
     BenchEntry, BenchMeasures, Deed, Entry, FaceUnit, Fault, FixEntry, GlueEntry, NewEntry,
-    RedoEntry, Stamp, Timestamp, UndoEntry, What,
+    QuiverEntry, RedoEntry, Stamp, Timestamp, UndoEntry, What,
 };
 
 /// The journal as it stands.
@@ -77,6 +79,20 @@ impl State {
             StepKind::Glues(glue) => Some(glue),
             _ => None,
         })
+    }
+
+    /// The single head that was put on an arrow last.
+    pub(crate) fn mounted(&self, arrow: &str) -> Option<&str> {
+        let mut moved_on = Vec::new();
+        for step in self.standing.iter().rev() {
+            let StepKind::Quivers(QuiverEntry::Head(head)) = &step.kind else { continue };
+            let carries = head.carries.as_str();
+            if head.shaft == arrow {
+                return Some(carries).filter(|head| !moved_on.contains(head));
+            }
+            moved_on.push(carries);
+        }
+        None
     }
 
     /// Where every shaft and every reference stands.
@@ -187,6 +203,7 @@ impl State {
             }
             Entry::Glue(glue) => glue.can_be(setup).map(|()| Effect::Glues(glue.clone())),
             Entry::Group(group) => return group.group(setup).map(Effect::Groups),
+            Entry::Quiver(quiver) => quiver.check(setup).map(|()| Effect::Quivers(quiver.clone())),
             Entry::Note(note) if note.note.trim().is_empty() => {
                 Err(Fault::whole(What::Missing { member: "note" }))
             }
@@ -230,7 +247,7 @@ impl State {
                 fix.end.cannot_be_meant()
             }
             Entry::Group(group) => {
-                group.make_explicit(roster, now);
+                group.make_explicit(roster, now, |arrow| self.mounted(arrow));
                 group.cannot_be_meant()
             }
             Entry::Add(add) => {
@@ -255,9 +272,10 @@ impl State {
             Effect::Adds(Event::End(end)) => out_of_use(end, roster),
             Effect::Measures(bench) => self.balances(bench).err().into_iter().collect(),
             Effect::Groups(group) => not_finished(group, roster),
-            Effect::Adds(Event::Shaft(name, change)) => {
-                let what = follows(name, *change, roster).err();
-                what.map(|what| Fault::at("change", what)).into_iter().collect()
+            Effect::Quivers(quiver) => quiver.not_finished(roster),
+            Effect::Adds(Event::Shaft(name, change)) => does_not_follow(name, *change, roster),
+            Effect::Adds(Event::Fletched(name, _)) => {
+                does_not_follow(name, ShaftChange::Fletched, roster)
             }
             _ => Vec::new(),
         };
@@ -280,6 +298,7 @@ impl State {
             Effect::Measures(bench) => StepKind::Measures(bench),
             Effect::Glues(glue) => StepKind::Glues(glue),
             Effect::Groups(group) => StepKind::Groups(Some(group)),
+            Effect::Quivers(quiver) => StepKind::Quivers(quiver),
             Effect::Notes => StepKind::Notes,
             Effect::Nothing => return None,
             Effect::TakesBack => return self.take_back(),
@@ -303,7 +322,8 @@ impl State {
             StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
             StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
             StepKind::Groups(group) => *group = self.groups.pop().map(|(_, group)| group),
-            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Quivers(_) | StepKind::Notes => {
+            }
         }
         self.taken.push(step);
         Some(deed)
@@ -340,7 +360,8 @@ impl State {
             StepKind::Groups(group) => {
                 self.groups.extend(group.take().map(|group| (step.seq, group)));
             }
-            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Notes => {}
+            StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Quivers(_) | StepKind::Notes => {
+            }
         }
         self.standing.push(step);
     }
@@ -366,6 +387,7 @@ impl State {
             StepKind::Groups(_) => Deed::Grouped {
                 shots: self.groups.last().map_or(0, |(_, group)| group.shots.len()),
             },
+            StepKind::Quivers(_) => Deed::Quivered,
             StepKind::Notes => Deed::Noted,
         }
     }
@@ -377,6 +399,11 @@ impl State {
         events.last().filter(is_end)?;
         Some(events.iter().filter(is_end).count())
     }
+}
+
+fn does_not_follow(name: &ShaftName, change: ShaftChange, roster: &Roster) -> Vec<Fault> {
+    let what = follows(name, change, roster).err();
+    what.map(|what| Fault::at("change", what)).into_iter().collect()
 }
 
 /// The shots of an end whose shaft is not to be shot.

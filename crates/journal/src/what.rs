@@ -151,6 +151,15 @@ pub enum What {
         /// Its name.
         name: ShaftName,
     },
+    /// A text that is no day.
+    #[error("\"{text}\" is not a day")]
+    BadDate {
+        /// The text.
+        text: String,
+    },
+    /// A date of limits without one.
+    #[error("there is no limit here")]
+    NoLimit,
     /// A text that cannot name a head.
     #[error("{}", quarterturn_tuning::HeadNameError)]
     BadHead,
@@ -268,6 +277,7 @@ impl What {
             Self::Kind { found: "null", .. } => "leave out what is not known",
             Self::Kind { expected: "text in quotes", .. } => "put it in quotes",
             Self::Kind { expected: "a number", .. } => "for example 12 or 12.5, without quotes",
+            Self::Kind { expected: "true or false", .. } => "true, or leave it out",
             Self::Kind { expected: "a list in brackets", .. } => "put brackets round it",
             Self::Kind { .. } => "put braces round its members",
             Self::Repeated { .. } | Self::Twice { .. } => "take one of the two out",
@@ -283,6 +293,8 @@ impl What {
             Self::NotFletched { .. } => {
                 "a bare shaft is entered with end; one that is fletched is recorded so: shaft JOURNAL NAME --fletched"
             }
+            Self::BadDate { .. } => "write it like 2027-03-02",
+            Self::NoLimit => "give at least one that you have read, for example --least-mass 300gr",
             Self::BadHead => "for example \"head A\"",
             Self::ManyCold { .. } => {
                 "enter the first shot alone as cold, and the others as a group of their own"

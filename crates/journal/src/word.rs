@@ -40,8 +40,8 @@ macro_rules! words {
 
 words!(Call: Good "good", Poor "poor");
 words!(Flag: Lost "lost", Broken "broken", Wind "wind", Contact "contact", NockMoved "nock-moved", Doubtful "doubtful");
-words!(BowPart: Rest "rest", NockingPoint "nocking-point", Cam "cam", Sight "sight", Other "other");
-words!(ShaftChange: Lost "lost", Broken "broken", Repaired "repaired", SetAside "set-aside", Readmit "readmit", Fletched "fletched");
+words!(BowPart: Rest "rest", NockingPoint "nocking-point", Cam "cam", Sight "sight", String "string", Other "other");
+words!(ShaftChange: Lost "lost", Broken "broken", Repaired "repaired", SetAside "set-aside", Readmit "readmit", Fletched "fletched", Checked "checked", HardHit "hard-hit", NewNock "new-nock");
 words!(ShaftState: InUse "in use", Fletched "fletched", SetAside "set aside", Lost "lost", Broken "broken");
 words!(FaceUnit: Millimetres "mm", Centimetres "cm", Inches "in");
 words!(Matching: Reference "reference", Set "set");

@@ -1,6 +1,6 @@
 //! What can happen after the journal was begun.
 
-use quarterturn_geometry::Offset;
+use quarterturn_geometry::{Index, Offset};
 
 use crate::{End, ShaftName};
 
@@ -15,6 +15,8 @@ pub enum Event {
     BowLeft,
     /// A shaft or a reference changed its state.
     Shaft(ShaftName, ShaftChange),
+    /// A shaft was fletched, with its mark there on the string from now on.
+    Fletched(ShaftName, Index),
 }
 
 /// A change of the bow.
@@ -37,6 +39,8 @@ pub enum BowPart {
     Cam,
     /// The sight: it moves bare and fletched alike.
     Sight,
+    /// The string or its serving.
+    String,
     /// Anything else.
     #[default]
     Other,
@@ -57,4 +61,10 @@ pub enum ShaftChange {
     Readmit,
     /// It was fletched: no longer bare.
     Fletched,
+    /// It was flexed, spun and looked at, and is sound.
+    Checked,
+    /// It hit something hard.
+    HardHit,
+    /// It has a new nock.
+    NewNock,
 }

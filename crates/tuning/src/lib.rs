@@ -106,8 +106,10 @@ pub use doubts::{Doubt, Without, doubts};
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};
 pub use finished::{
-    AtDistance, Chance, Comparison, Difference, EndedBy, Farthest, Group, Grows, Growth, Head,
-    HeadNameError, HeadVerdict, Reach, Rung, ShotKind, Start, compare_heads, reach,
+    AtDistance, Centre, Chance, Comparison, Difference, DrawnOut, EndedBy, Farthest, FromTheOthers,
+    Group, GroupShape, Grows, Growth, Head, HeadNameError, HitsAt, HitsOfKind, Pair, Reach, Rung,
+    ShotKind, SightMove, Start, TogetherVerdict, Verified, VerifiedArrow, compare_heads, hits_at,
+    reach, verify,
 };
 pub use hints::Hint;
 pub use history::History;

@@ -140,7 +140,7 @@ impl Reader {
                     self.seen.lives.push(next);
                 }
             }
-            Event::End(_) | Event::BowLeft | Event::Shaft(..) => {}
+            Event::End(_) | Event::BowLeft | Event::Shaft(..) | Event::Fletched(..) => {}
         }
     }
 

@@ -82,6 +82,12 @@ impl Roster {
                     standing.change(*change);
                 }
             }
+            Event::Fletched(name, index) => {
+                if let Some(standing) = self.find_mut(name) {
+                    standing.turn_to(*index);
+                    standing.change(ShaftChange::Fletched);
+                }
+            }
             Event::Bow(_) | Event::BowLeft => {}
         }
     }
@@ -136,6 +142,11 @@ impl Standing {
             ShaftChange::SetAside => ShaftState::SetAside,
             ShaftChange::Fletched => ShaftState::Fletched,
             ShaftChange::Readmit => ShaftState::InUse,
+            ShaftChange::Checked | ShaftChange::HardHit => self.state,
+            ShaftChange::NewNock => {
+                self.turns = 0;
+                self.state
+            }
             ShaftChange::Repaired => {
                 self.counted.clear();
                 self.turns = 0;

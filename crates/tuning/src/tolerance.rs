@@ -55,6 +55,12 @@ pub const ANOTHER_ROAD: f64 = 1e-11;
 /// Two ways to a chance on a plate: an integral, and a mixture of chi-squared tails.
 pub const PLATE_CHANCE: f64 = 1e-12;
 
+/// The largest upper end of one-sided intervals, looked for over the directions to 1e-10 by R; mm.
+pub const LARGEST_OF_INTERVALS: f64 = 1e-8;
+
+/// Two simulations of one power about 0.7, each of 3000: three standard errors of their difference.
+pub const SIMULATED_POWER: f64 = 0.036;
+
 /// Fails unless `actual` lies within `allowed` of `expected`; a NaN fails.
 #[track_caller]
 pub fn assert_within(actual: f64, expected: f64, allowed: f64) {

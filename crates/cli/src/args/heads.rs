@@ -17,6 +17,7 @@ the arrows carry field points. Never a broadhead on a bare shaft.";
 #[derive(Args, Debug)]
 #[command(
     override_usage = "quarterturn heads <JOURNAL> <LINE> [--distance <LENGTH>] [--head <NAME>] [--cold] [--json]\n       \
+        quarterturn heads <JOURNAL> --json <FILE>\n       \
         quarterturn heads <JOURNAL> [--together <LENGTH>] [--json]",
     before_help = EXAMPLES,
     after_help = AFTER_HELP
@@ -45,7 +46,7 @@ pub struct HeadsArgs {
     #[arg(long, value_name = "LENGTH", conflicts_with = "line", allow_hyphen_values = true)]
     pub together: Option<String>,
 
-    /// Answer as JSON
-    #[arg(long)]
-    pub json: bool,
+    /// Answer as JSON; with a file behind it, or - for standard input, read the group from there
+    #[arg(long, value_name = "FILE", num_args = 0..=1)]
+    pub json: Option<Vec<PathBuf>>,
 }

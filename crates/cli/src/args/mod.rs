@@ -27,6 +27,7 @@ mod photo;
 mod plot;
 mod positions_value;
 mod practice;
+mod quiver;
 mod reach;
 mod redo;
 mod rehearse;
@@ -36,6 +37,7 @@ mod shaft;
 mod show;
 mod undo;
 mod vanes;
+mod verify;
 mod word_value;
 
 use clap::{Parser, Subcommand};
@@ -66,6 +68,7 @@ pub use paper::{FaceArgs, Paper, PaperArgs, PrintArgs, SheetArgs};
 pub use photo::PhotoArgs;
 pub use plot::{Face, PlotArgs, UnderArgs, WhatArgs};
 pub use practice::PracticeArgs;
+pub use quiver::QuiverArgs;
 pub use reach::ReachArgs;
 pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
@@ -75,6 +78,7 @@ pub use shaft::ShaftArgs;
 pub use show::ShowArgs;
 pub use undo::UndoArgs;
 pub use vanes::{VaneAngle, VanesArgs};
+pub use verify::VerifyArgs;
 
 /// The whole command line.
 #[derive(Debug, Parser)]
@@ -139,10 +143,14 @@ pub enum Command {
     Checklist(ChecklistArgs),
     /// Where the vanes go on every kept shaft
     Fletch(FletchArgs),
+    /// Finished arrows by number: which keep their promise, and where the pin goes
+    Verify(VerifyArgs),
     /// Enter finished arrows, and see whether broadheads land with field points
     Heads(HeadsArgs),
     /// From how far finished arrows still hit a plate
     Reach(ReachArgs),
+    /// The quiver and its season: order, heads, checks, shots, limits
+    Quiver(QuiverArgs),
     /// Put an earlier end right: a shot, or two arrows written for each other
     Fix(FixArgs),
     /// Take back the last entry, of whatever kind

@@ -41,6 +41,8 @@ pub enum SheetArgs {
     Labels(LabelsArgs),
     /// Where the vanes go on every kept shaft: a dial and a strip in true size
     Fletch(FletchSheetArgs),
+    /// The quiver: the order, the heads, the checks, boxes for the season
+    Quiver(QuiverCardArgs),
 }
 
 /// What can be typed after `paper face`.
@@ -117,6 +119,17 @@ pub struct FletchSheetArgs {
     /// The vanes.
     #[command(flatten)]
     pub vanes: VanesArgs,
+
+    /// How it is printed.
+    #[command(flatten)]
+    pub print: PrintArgs,
+}
+
+/// What can be typed after `paper quiver`.
+#[derive(Args, Debug)]
+pub struct QuiverCardArgs {
+    /// The journal; it is only read
+    pub journal: PathBuf,
 
     /// How it is printed.
     #[command(flatten)]

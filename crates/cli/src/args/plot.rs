@@ -12,8 +12,9 @@ use clap::{ArgGroup, Args, ValueEnum};
         quarterturn plot dozen.journal -o target.svg --force\n  \
         quarterturn plot dozen.journal --shaft 7\n  \
         quarterturn plot dozen.journal --end 5 --face 40cm\n  \
-        quarterturn plot dozen.journal --before-after",
-    group = ArgGroup::new("part").args(["shaft", "end", "before_after", "lean", "course"])
+        quarterturn plot dozen.journal --before-after\n  \
+        quarterturn plot dozen.journal --finished --plate 8in",
+    group = ArgGroup::new("part").args(["shaft", "end", "before_after", "lean", "course", "finished"])
 )]
 pub struct PlotArgs {
     /// The journal; it is only read
@@ -67,16 +68,20 @@ pub struct WhatArgs {
     /// The course of the tuning: what was settled by which shot, and where the reference landed
     #[arg(long)]
     pub course: bool,
+
+    /// Finished arrows from every distance, field points and broadheads, and the chance on the plate
+    #[arg(long)]
+    pub finished: bool,
 }
 
 /// What lies under the hits.
 #[derive(Args, Debug)]
 pub struct UnderArgs {
     /// Draw the rings of a World Archery face about the spot, by its diameter
-    #[arg(long, value_enum, conflicts_with_all = ["shaft", "before_after", "lean", "course", "plate"])]
+    #[arg(long, value_enum, conflicts_with_all = ["shaft", "before_after", "lean", "course", "finished", "plate"])]
     pub face: Option<Face>,
 
-    /// Draw a round plate of this diameter about the spot: 20cm, 8in
+    /// Draw a round plate of this diameter about the spot: 20cm, 8in [default with --finished: 20cm]
     #[arg(long, value_name = "LENGTH", conflicts_with_all = ["shaft", "before_after", "lean", "course"])]
     pub plate: Option<String>,
 }

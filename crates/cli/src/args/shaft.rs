@@ -8,7 +8,8 @@ use quarterturn_tuning::ShaftChange;
 /// What can be typed after `shaft`.
 #[derive(Args, Debug)]
 #[command(
-    override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE>\n       \
+    override_usage = "quarterturn shaft <JOURNAL> <NAME> <CHANGE> [--on <DATE>]\n       \
+        quarterturn shaft <JOURNAL> <NAME> --fletched [--index <ANGLE>]\n       \
         quarterturn shaft <JOURNAL> <NAME> --add [--index <ANGLE>|--reference]",
     before_help = "Examples:\n  \
         quarterturn shaft dozen.journal 4 --broken\n  \
@@ -25,13 +26,18 @@ pub struct ShaftArgs {
     #[command(flatten)]
     pub state: ShaftState,
 
-    /// Where the mark of an added shaft stands, in degrees clockwise from 12 o'clock [default: 0]
-    #[arg(long, value_name = "ANGLE", requires = "add", allow_hyphen_values = true)]
+    /// Where the mark of an added or a fletched shaft stands, in degrees clockwise from 12 o'clock [default: 0;
+    /// of a fletched one where `fletch` said]
+    #[arg(long, value_name = "ANGLE", requires = "marked", allow_hyphen_values = true)]
     pub index: Option<String>,
 
     /// What is added is a fletched reference, not a bare shaft
     #[arg(long, requires = "add", conflicts_with = "index")]
     pub reference: bool,
+
+    /// The day on which it happened, where that is not today: 2027-09-01
+    #[arg(long, value_name = "DATE", conflicts_with = "add")]
+    pub on: Option<String>,
 
     /// Answer as JSON: what was recorded
     #[arg(long)]
@@ -44,7 +50,7 @@ pub struct ShaftArgs {
 #[expect(clippy::struct_excessive_bools, reason = "the flags as they are typed")]
 pub struct ShaftState {
     /// It joins: a shaft that is shot from now on
-    #[arg(long)]
+    #[arg(long, group = "marked")]
     pub add: bool,
 
     /// It was not found
@@ -67,9 +73,21 @@ pub struct ShaftState {
     #[arg(long)]
     pub readmit: bool,
 
-    /// It was fletched
-    #[arg(long)]
+    /// It was fletched, with its mark where `fletch` said
+    #[arg(long, group = "marked")]
     pub fletched: bool,
+
+    /// It was flexed, spun and looked at, and is sound
+    #[arg(long)]
+    pub checked: bool,
+
+    /// It hit something hard
+    #[arg(long)]
+    pub hard_hit: bool,
+
+    /// It has a new nock
+    #[arg(long)]
+    pub new_nock: bool,
 }
 
 impl ShaftState {
@@ -82,6 +100,9 @@ impl ShaftState {
             (self.set_aside, ShaftChange::SetAside),
             (self.readmit, ShaftChange::Readmit),
             (self.fletched, ShaftChange::Fletched),
+            (self.checked, ShaftChange::Checked),
+            (self.hard_hit, ShaftChange::HardHit),
+            (self.new_nock, ShaftChange::NewNock),
         ];
         // Exactly one was said, so the way out is never taken.
         said.into_iter().find(|(said, _)| *said).map_or(ShaftChange::Fletched, |(_, change)| change)

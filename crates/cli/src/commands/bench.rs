@@ -58,7 +58,7 @@ fn show(args: &BenchArgs) -> Result<Answer, Failure> {
 }
 
 /// What an option gave, read by `read`.
-fn read<T>(
+pub fn read<T>(
     option: &str,
     text: Option<&String>,
     read: impl Fn(&str) -> Result<T, Located<QuantityFault>>,
@@ -122,7 +122,7 @@ fn asked(args: &SetArgs) -> Result<Asked, Failure> {
 }
 
 /// A draw weight is typed as a mass: the pound is 7000 grains.
-const GRAINS_PER_POUND: f64 = 7000.0;
+pub const GRAINS_PER_POUND: f64 = 7000.0;
 
 /// The value of an option, if it is above zero.
 fn above_zero(

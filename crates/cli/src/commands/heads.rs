@@ -1,13 +1,16 @@
 //! `heads`: records a group of finished arrows, or shows where broadheads land.
 
+use std::collections::BTreeMap;
+
 use quarterturn_entry::{Advising, quantity, shorthand};
 use quarterturn_geometry::Millimetres;
-use quarterturn_journal::{Entry, GroupEntry, JournalError};
+use quarterturn_journal::{Entry, Fault, GroupEntry, JournalError, read_group};
 use quarterturn_tuning::{Head, HeadNameError, compare_heads};
 
 use crate::answer::Answer;
 use crate::args::HeadsArgs;
 use crate::failure::{Failure, Kind, Marked};
+use crate::input::{self, Input};
 use crate::opened::Opened;
 use crate::refusal::end_not_recorded;
 use crate::{clock, json, screens};
@@ -18,10 +21,27 @@ const NOT_RECORDED: &str = "the group was not recorded";
 /// Records what was typed; where nothing was, shows what is known.
 pub fn run(args: &HeadsArgs) -> Result<Answer, Failure> {
     let mut opened = Opened::at(&args.journal)?;
-    match &args.line {
-        Some(line) => record(&mut opened, args, line),
-        None => show(&opened, args),
+    let file = args.json.as_ref().and_then(|files| files.first());
+    match (&args.line, file) {
+        (Some(line), _) => record(&mut opened, args, line),
+        (None, Some(file)) => from_json(&mut opened, &input::read(file)?),
+        (None, None) => show(&opened, args),
     }
+}
+
+fn from_json(opened: &mut Opened, input: &Input) -> Result<Answer, Failure> {
+    let refused = |faults: &[Fault]| {
+        let marked = Marked::file(&input.origin, &input.text);
+        end_not_recorded(NOT_RECORDED, faults, marked, |fault| fault.span(&input.text))
+    };
+    let group = read_group(&input.text).map_err(|faults| refused(&faults))?;
+    let recorded = opened.journal.append(Entry::Group(group), &clock::stamp()?);
+    let confirmed = recorded.map_err(|error| match error {
+        JournalError::Refused { faults } => refused(&faults),
+        error => error.into(),
+    })?;
+    let answer = Answer::new(json::recorded(&confirmed)?);
+    Ok(answer.noticing(screens::what_else(&confirmed)))
 }
 
 fn record(opened: &mut Opened, args: &HeadsArgs, line: &str) -> Result<Answer, Failure> {
@@ -40,6 +60,7 @@ fn record(opened: &mut Opened, args: &HeadsArgs, line: &str) -> Result<Answer, F
         head: head.to_string(),
         cold: args.cold,
         at: None,
+        mounted: BTreeMap::new(),
         shots: typed.entry.shots.clone(),
     };
     let recorded = opened.journal.append(Entry::Group(group), &clock::stamp()?);
@@ -51,8 +72,11 @@ fn record(opened: &mut Opened, args: &HeadsArgs, line: &str) -> Result<Answer, F
         }
         error => error.into(),
     })?;
-    let text =
-        if args.json { json::recorded(&confirmed)? } else { screens::recorded_group(opened) };
+    let text = if args.json.is_some() {
+        json::recorded(&confirmed)?
+    } else {
+        screens::recorded_group(opened)
+    };
     Ok(Answer::new(text).noticing(screens::what_else(&confirmed)))
 }
 
@@ -62,10 +86,11 @@ fn show(opened: &Opened, args: &HeadsArgs) -> Result<Answer, Failure> {
     let together = together.transpose()?;
     let groups: Vec<_> = opened.journal.state().groups_beside_this_bow().collect();
     let compared = compare_heads(&groups, together);
-    let text = if args.json {
-        json::heads(opened, &compared, together)?
+    let quiver = opened.quiver()?;
+    let text = if args.json.is_some() {
+        json::heads(opened, &compared, together, &quiver)?
     } else {
-        screens::heads(opened, &compared, together)
+        screens::heads(opened, &compared, together, &quiver)
     };
     Ok(Answer::new(text).noticing(opened.notices()))
 }

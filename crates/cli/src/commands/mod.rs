@@ -27,6 +27,7 @@ mod paper;
 mod photo;
 mod plot;
 mod practice;
+mod quiver;
 mod reach;
 mod redo;
 mod rehearse;
@@ -36,6 +37,7 @@ mod shaft;
 mod show;
 mod standing;
 mod undo;
+mod verify;
 
 use crate::answer::Answer;
 use crate::args::Command;
@@ -62,8 +64,10 @@ pub fn run(command: Option<Command>) -> Result<Answer, Failure> {
         Command::Glue(args) => glue::run(&args),
         Command::Checklist(args) => checklist::run(&args),
         Command::Fletch(args) => fletch::run(&args),
+        Command::Verify(args) => verify::run(&args),
         Command::Heads(args) => heads::run(&args),
         Command::Reach(args) => reach::run(&args),
+        Command::Quiver(args) => quiver::run(&args),
         Command::Fix(args) => fix::run(&args),
         Command::Undo(args) => undo::run(&args),
         Command::Check(args) => check::run(&args),

@@ -15,9 +15,11 @@ use crate::fletching::VanesAsked;
 use crate::opened::{Opened, unit};
 use crate::output;
 use crate::paper::{
-    self, Card, Correction, CorrectionFault, Grid, Label, Page, PaperSize, Sheet, Turn,
+    self, Card, CardArrow, Correction, CorrectionFault, Grid, Label, Page, PaperSize, QuiverCard,
+    Sheet, Turn,
 };
 use crate::picture_file;
+use crate::quiver_row::QuiverRow;
 use crate::wording;
 
 /// No household prints a face that is wider, and no butt is.
@@ -55,6 +57,11 @@ pub fn run(args: &PaperArgs) -> Result<Answer, Failure> {
             let diameter = length("--diameter", &fletch.diameter, Some(unit), DIAMETERS_MM)?;
             let sheets = fletch_sheet(&opened, page(&fletch.print)?, diameter, asked)?;
             made(&fletch.print, Some(&opened), "fletch", &sheets)
+        }
+        SheetArgs::Quiver(quiver) => {
+            let opened = Opened::at(&quiver.journal)?;
+            let sheets = self::quiver(&opened, page(&quiver.print)?)?;
+            made(&quiver.print, Some(&opened), "quiver", &sheets)
         }
     }
 }
@@ -111,6 +118,31 @@ fn dials(opened: &Opened, page: Page, diameter: &str) -> Result<Vec<Sheet>, Fail
         return Err(Failure::new(Kind::Data, what));
     }
     Ok(paper::dials(page, diameter, &turns))
+}
+
+fn quiver(opened: &Opened, page: Page) -> Result<Vec<Sheet>, Failure> {
+    let quiver = opened.quiver()?;
+    let rows = QuiverRow::all(opened, &quiver);
+    let arrow = |row: &QuiverRow<'_>| CardArrow {
+        place: row.place.map_or_else(|| "-".to_owned(), |place| place.to_string()),
+        name: row.name.clone(),
+        mark: wording::mark(row.mark),
+        carries: row.head().unwrap_or_default(),
+        checked: row.season.and_then(|one| one.checked_on.clone()).unwrap_or_default(),
+        shots: row.shots().to_string(),
+        turns: row.turns[0].to_string(),
+    };
+    let arrows: Vec<CardArrow> = rows.iter().map(arrow).collect();
+    if arrows.is_empty() {
+        let shaft = wording::command("shaft", &opened.path);
+        return Err(Failure::new(Kind::Data, "no arrow of this journal is fletched yet")
+            .hinting([format!("once one is: {shaft} NAME --fletched")]));
+    }
+    let below = crate::quiver_row::beside_limits(opened, &quiver, &rows);
+    let cautions = wording::IN_THE_QUIVER.map(str::to_owned);
+    let below: Vec<String> = below.into_iter().chain(cautions).collect();
+    let card = QuiverCard { journal: &opened.name(), arrows: &arrows, below: &below };
+    Ok(paper::quiver(page, &card))
 }
 
 fn label(report: &ShaftReport) -> Label {

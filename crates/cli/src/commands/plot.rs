@@ -4,8 +4,11 @@ use std::path::PathBuf;
 
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
+use quarterturn_statistics::Level;
+use quarterturn_tuning::{hits_at, reach};
 
 use super::no_such_end::no_such_end;
+use super::reach::SEED;
 use crate::answer::Answer;
 use crate::args::{Face, PlotArgs, UnderArgs, WhatArgs};
 use crate::failure::{Failure, Kind, Marked};
@@ -14,8 +17,8 @@ use crate::opened::Opened;
 use crate::output;
 use crate::picture_file;
 use crate::plot::{
-    Backdrop, BeforeAfter, CoursePlot, EndPlot, FaceSize, Hits, LeanPlot, ShaftPlot, StyledBy,
-    TargetPlot,
+    Backdrop, BeforeAfter, CoursePlot, EndPlot, FaceSize, FinishedPlot, Hits, LeanPlot, ShaftPlot,
+    StyledBy, TargetPlot,
 };
 use crate::wording::all;
 
@@ -25,6 +28,9 @@ struct Picture {
     part: String,
     svg: String,
 }
+
+/// As `reach` has it.
+const USUAL_PLATE: Millimetres = Millimetres::new(200.0);
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
@@ -59,6 +65,10 @@ fn picture(opened: &Opened, what: &WhatArgs, under: &UnderArgs) -> Result<Pictur
         }
         WhatArgs { course: true, .. } => {
             ("The course".to_owned(), "course".to_owned(), course(opened))
+        }
+        WhatArgs { finished: true, .. } => {
+            let svg = finished(opened, under)?;
+            ("What finished arrows hit".to_owned(), "finished".to_owned(), svg)
         }
         _ => ("The target".to_owned(), String::new(), target(opened, backdrop)),
     };
@@ -115,6 +125,20 @@ fn of_end(opened: &Opened, number: usize, backdrop: Backdrop) -> Result<String, 
     let end = end.ok_or_else(|| no_such_end(number, state.ends().count()))?;
     let (setup, ruler, title) = (&state.history().setup, opened.ruler(), &opened.name());
     Ok(EndPlot { setup, end, number, ruler, title, backdrop }.svg())
+}
+
+/// Finished arrows of a journal.
+fn finished(opened: &Opened, under: &UnderArgs) -> Result<String, Failure> {
+    let plate = under.plate.as_deref().map_or(Ok(USUAL_PLATE), plate)?;
+    let groups: Vec<_> = opened.journal.state().groups_beside_this_bow().collect();
+    Ok(FinishedPlot {
+        distances: &hits_at(&groups),
+        reach: &reach(&groups, plate, Level::P90, SEED),
+        plate,
+        ruler: opened.ruler(),
+        title: &opened.name(),
+    }
+    .svg())
 }
 
 /// What lies under the hits.

@@ -1,7 +1,8 @@
 //! Broadheads against field points, as JSON.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{AtDistance, Comparison, Difference, Grows, Growth, HeadVerdict};
+use quarterturn_journal::Quiver;
+use quarterturn_tuning::{AtDistance, Comparison, Difference, Grows, Growth, Pair};
 use serde::Serialize;
 
 use crate::failure::Failure;
@@ -34,7 +35,23 @@ struct DistanceAnswer {
     broadhead_shots: usize,
     #[serde(flatten)]
     difference: Option<DifferenceAnswer>,
+    pairs: Vec<PairAnswer>,
     text: String,
+}
+
+#[derive(Serialize)]
+struct PairAnswer {
+    shaft: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    carries: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    mass_gr: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    runout_mm: Option<f64>,
+    field_shots: usize,
+    broadhead_shots: usize,
+    #[serde(flatten)]
+    beside: Option<super::BesideAnswer>,
 }
 
 #[derive(Serialize)]
@@ -70,6 +87,7 @@ pub fn heads(
     opened: &Opened,
     compared: &[Comparison],
     together: Option<Millimetres>,
+    quiver: &Quiver,
 ) -> Result<String, Failure> {
     let state = opened.journal.state();
     let groups = state.groups_beside_this_bow().count();
@@ -79,6 +97,7 @@ pub fn heads(
         field_shots: at.field,
         broadhead_shots: at.broadheads,
         difference: at.difference.as_ref().map(DifferenceAnswer::from),
+        pairs: at.pairs.iter().map(|pair| PairAnswer::of(pair, quiver)).collect(),
         text: wording::head_verdict(at, together, ruler),
     };
     let growth = |growth: &Growth| GrowthAnswer {
@@ -100,14 +119,24 @@ pub fn heads(
     })
 }
 
+impl PairAnswer {
+    fn of(pair: &Pair, quiver: &Quiver) -> Self {
+        let head = pair.piece.as_deref().and_then(|piece| quiver.head(piece));
+        Self {
+            shaft: pair.arrow.to_string(),
+            carries: pair.piece.clone(),
+            mass_gr: head.and_then(|head| head.mass_gr),
+            runout_mm: head.and_then(|head| head.runout_mm),
+            field_shots: pair.field,
+            broadhead_shots: pair.broadheads,
+            beside: pair.from_the_others.as_ref().map(super::BesideAnswer::from),
+        }
+    }
+}
+
 impl From<&Difference> for DifferenceAnswer {
     fn from(difference: &Difference) -> Self {
-        let (verdict, more_of_each) = match difference.verdict {
-            None => (None, None),
-            Some(HeadVerdict::Together) => (Some("together"), None),
-            Some(HeadVerdict::Apart) => (Some("apart"), None),
-            Some(HeadVerdict::Open { more }) => (Some("open"), more),
-        };
+        let (verdict, more_of_each) = super::together(difference.verdict);
         Self {
             // Columns of a symmetric matrix are its rows.
             difference_mm: difference.estimate.value.into(),

@@ -22,6 +22,7 @@ mod matrix;
 mod next;
 mod photo;
 mod planned;
+mod quiver;
 mod reach;
 mod recorded;
 mod rehearsed;
@@ -30,6 +31,7 @@ mod response_answer;
 mod shaft_answer;
 mod show;
 mod standing_out_answer;
+mod verify;
 mod written;
 
 use quarterturn_entry::visible_json;
@@ -51,11 +53,14 @@ pub use imported::imported;
 pub use log::{export, log};
 pub use next::next;
 pub use photo::photo;
+pub use quiver::quiver;
 pub use reach::reach;
 pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
 pub use repaired::repaired;
 pub use show::show;
+pub use verify::verify;
+use verify::{BesideAnswer, together};
 pub use written::written;
 
 /// An answer made of what was entered, as one line of JSON.

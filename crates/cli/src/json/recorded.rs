@@ -72,6 +72,7 @@ impl Recorded {
                 Entry::Bench(_) => "quarterturn.bench/1",
                 Entry::Glue(_) => "quarterturn.glue/1",
                 Entry::Group(_) => "quarterturn.group/1",
+                Entry::Quiver(_) => "quarterturn.quiver-entry/1",
                 Entry::Note(_) => "quarterturn.note/1",
                 Entry::Undo(_) => "quarterturn.undo/1",
                 Entry::Unreadable(_) => "quarterturn.repair/1",
@@ -93,12 +94,13 @@ const fn kind(deed: &Deed) -> &'static str {
     match deed {
         Deed::Added(Event::End(_)) => "end",
         Deed::Added(Event::Bow(_) | Event::BowLeft) => "bow",
-        Deed::Added(Event::Shaft(..)) => "shaft",
+        Deed::Added(Event::Shaft(..) | Event::Fletched(..)) => "shaft",
         Deed::Corrected { .. } => "fix",
         Deed::Joined(_) => "add",
         Deed::Measured(_) => "bench",
         Deed::Glued(_) => "glue",
         Deed::Grouped { .. } => "group",
+        Deed::Quivered => "quiver",
         Deed::Noted => "note",
     }
 }

@@ -16,6 +16,7 @@ mod paper_size;
 mod pdf;
 mod pen;
 mod photo_mark;
+mod quiver;
 mod sheet;
 #[cfg(test)]
 mod tests;
@@ -32,4 +33,5 @@ pub use log::log;
 pub use page::Page;
 pub use paper_size::PaperSize;
 pub use pdf::pdf;
+pub use quiver::{CardArrow, QuiverCard, quiver};
 pub use sheet::Sheet;

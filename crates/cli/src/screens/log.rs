@@ -1,7 +1,9 @@
 //! The screen of `log`: every record in a line or two, with what became of it.
 
 use quarterturn_entry::shorthand;
-use quarterturn_journal::{BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, Log, Record};
+use quarterturn_journal::{
+    BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, Log, QuiverEntry, Record,
+};
 
 use crate::opened::Opened;
 use crate::wording::{count, paragraph, visible};
@@ -40,7 +42,10 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
             let part = part.as_ref().map(|part| format!(" ({part})")).unwrap_or_default();
             vec![format!("bow{part}: {note}")]
         }
-        Entry::Shaft(shaft) => vec![format!("{}: {}", shaft.shaft, shaft.change)],
+        Entry::Shaft(shaft) => {
+            let on = shaft.on.as_ref().map(|on| format!(" on {on}")).unwrap_or_default();
+            vec![format!("{}: {}{on}", shaft.shaft, shaft.change)]
+        }
         Entry::Add(add) => {
             let role = add.role.as_deref().unwrap_or("bare");
             vec![format!("{} joined, {role}", add.shaft)]
@@ -59,6 +64,7 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
             let cold = if group.cold { ", cold" } else { "" };
             vec![format!("{} from {} m{cold}: {shots}", group.head, group.distance_m)]
         }
+        Entry::Quiver(quiver) => vec![quiver_told(quiver)],
         Entry::Note(note) => vec![format!("note: {}", note.note)],
         Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
         Entry::Redo(redo) => vec![format!("redo of record {}", redo.seq)],
@@ -78,6 +84,31 @@ fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<Strin
     let about: Vec<String> = end.evening.clone().into_iter().chain(distance).collect();
     let note = end.note.as_ref().map(|note| format!("note: {note}"));
     [format!("{number} ({}): {shots}", about.join(", "))].into_iter().chain(note).collect()
+}
+
+/// What was said of the quiver.
+fn quiver_told(entry: &QuiverEntry) -> String {
+    let said = |name: &str, value: Option<f64>, unit: &str| {
+        value.map(|value| format!("{name} {value} {unit}"))
+    };
+    let parts = match entry {
+        QuiverEntry::Order { order } => return format!("quiver: {}", order.join(", ")),
+        QuiverEntry::Head(head) => [
+            Some(format!("{} carries {}", head.shaft, head.carries)),
+            said("mass", head.mass_gr, "gr"),
+            said("runout", head.runout_mm, "mm"),
+            said("width", head.width_mm, "mm"),
+            None,
+        ],
+        QuiverEntry::Limits(limits) => [
+            Some(format!("limits read on {}", limits.read_on)),
+            said("arrow at least", limits.least_arrow_gr, "gr"),
+            said("draw at least", limits.least_draw_lb, "lb"),
+            said("head at least", limits.least_width_mm, "mm wide"),
+            said("the bow draws", limits.draw_lb, "lb"),
+        ],
+    };
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 /// The numbers that were read off one shaft.

@@ -14,6 +14,7 @@ mod imported;
 mod log;
 mod next;
 mod photo;
+mod quiver;
 mod reach;
 mod recorded;
 mod recorded_end;
@@ -24,6 +25,7 @@ mod show;
 mod since_the_bow;
 mod sketch;
 mod standing;
+mod verify;
 
 pub use begun::begun;
 pub use bench::bench;
@@ -39,6 +41,7 @@ pub use imported::{Imported, imported};
 pub use log::log;
 pub use next::next;
 pub use photo::{photo, photo_notices};
+pub use quiver::{quiver, recorded_quiver};
 pub use reach::reach;
 pub use recorded::{
     recorded_bow, recorded_join, recorded_leave, recorded_note, recorded_shaft, redone, undone,
@@ -52,3 +55,4 @@ pub use show::{archer, bow, columns, heading, miss_and_error, show, why};
 use since_the_bow::since_the_bow;
 pub use sketch::{Sketched, sketch};
 pub use standing::{journals, standing};
+pub use verify::verify;

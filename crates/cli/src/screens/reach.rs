@@ -24,7 +24,7 @@ pub fn reach(opened: &Opened, reach: &Reach, plate: Millimetres, chance: Level) 
     blocks.extend(never_found(reach).map(|text| paragraph("", &text)));
     blocks.extend(since_the_bow(opened).map(|text| paragraph("", &text)));
     blocks.extend(wording::OF_A_REACH.map(|caution| paragraph("", caution)));
-    blocks.push(format!("Then: {}", command("heads", &opened.path)));
+    blocks.push(format!("Then: {}", command("quiver", &opened.path)));
     blocks.join("\n\n") + "\n"
 }
 

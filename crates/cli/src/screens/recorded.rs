@@ -6,12 +6,14 @@ use quarterturn_journal::{Confirmed, Deed, Role, Timestamp, Word};
 use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
 use crate::opened::Opened;
-use crate::wording::{self, command, count, paragraph};
+use crate::wording::{self, command, count, mark, paragraph, visible};
 
 /// The bow was changed.
 pub fn recorded_bow(opened: &Opened, part: Option<BowPart>) -> String {
-    let part = wording::part(part.unwrap_or_default());
-    followed(opened, &format!("Recorded: the {part} was changed"))
+    let part = part.unwrap_or_default();
+    let said = followed(opened, &format!("Recorded: the {} was changed", wording::part(part)));
+    let recheck = paragraph("", wording::AFTER_A_NEW_STRING);
+    if part == BowPart::String { format!("{recheck}\n\n{said}") } else { said }
 }
 
 /// The bow stays as it is.
@@ -30,9 +32,27 @@ pub fn recorded_shaft(opened: &Opened, name: &str, change: ShaftChange) -> Strin
         ShaftChange::Repaired => "was repaired and starts anew",
         ShaftChange::SetAside => "is set aside",
         ShaftChange::Readmit => "is taken up again",
-        ShaftChange::Fletched => "is fletched: no longer bare",
+        ShaftChange::Fletched => return recorded_fletched(opened, name),
+        ShaftChange::Checked => "was checked and is sound",
+        ShaftChange::HardHit => "hit something hard",
+        ShaftChange::NewNock => "has a new nock",
     };
-    followed(opened, &format!("Recorded: {name} {what}"))
+    let recheck = match change {
+        ShaftChange::HardHit => Some(wording::AFTER_A_HARD_HIT),
+        ShaftChange::NewNock => Some(wording::AFTER_A_NEW_NOCK),
+        _ => None,
+    };
+    let recheck = recheck.map(|text| format!("{}\n\n", paragraph("", text))).unwrap_or_default();
+    recheck + &followed(opened, &format!("Recorded: {name} {what}"))
+}
+
+/// A shaft was fletched: its mark is where it stays.
+fn recorded_fletched(opened: &Opened, name: &str) -> String {
+    let name = visible(name);
+    let roster = opened.journal.state().roster();
+    let standing = name.parse().ok().and_then(|name| roster.find(&name));
+    let mark = standing.map(|standing| mark(standing.index_now)).unwrap_or_default();
+    followed(opened, &format!("Recorded: {name} is fletched, its mark at {mark}: no longer bare"))
 }
 
 /// A shaft or a reference joined.
@@ -71,6 +91,7 @@ fn said(deed: Option<&Deed>) -> String {
         Some(Deed::Added(Event::Bow(_))) => "a change of the bow".to_owned(),
         Some(Deed::Added(Event::BowLeft)) => "the word that the bow stays as it is".to_owned(),
         Some(Deed::Added(Event::Shaft(name, change))) => format!("\"{name}: {}\"", change.word()),
+        Some(Deed::Added(Event::Fletched(name, _))) => format!("\"{name}: fletched\""),
         Some(Deed::Corrected { end }) => format!("the last correction of end {end}"),
         Some(Deed::Joined(name)) => format!("that {name} joined"),
         Some(Deed::Measured(name)) => format!("what was measured of {name}"),
@@ -78,6 +99,7 @@ fn said(deed: Option<&Deed>) -> String {
         Some(Deed::Grouped { shots }) => {
             format!("a group of {} with finished arrows", count(*shots, "shot"))
         }
+        Some(Deed::Quivered) => "a word about the quiver".to_owned(),
         Some(Deed::Noted) => "a note".to_owned(),
         None => "nothing".to_owned(),
     }

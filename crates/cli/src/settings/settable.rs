@@ -1,7 +1,7 @@
 //! Which options can be set: those that a person would say the same way each time.
 
 /// The commands and their options.
-pub const COMMANDS: [(&str, &[&str]); 7] = [
+pub const COMMANDS: [(&str, &[&str]); 8] = [
     (
         "new",
         &[
@@ -21,6 +21,7 @@ pub const COMMANDS: [(&str, &[&str]); 7] = [
     ("paper", &["paper", "measured", "diameter", "units"]),
     ("cut", &["kerf", "squaring"]),
     ("fletch", &["rest", "vanes", "vane-angle"]),
+    ("verify", &["eye-to-pin"]),
     ("heads", &["together"]),
     ("reach", &["plate", "chance"]),
     ("rehearse", &["group", "distance", "tolerance", "units", "arrows-per-end"]),

@@ -1,9 +1,10 @@
 //! What is said of broadheads beside field points.
 
-use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{AtDistance, Grows, Growth, HeadVerdict};
+use quarterturn_geometry::{Millimetres, Offset};
+use quarterturn_journal::MountedHead;
+use quarterturn_tuning::{AtDistance, FromTheOthers, Grows, Growth, Pair, TogetherVerdict};
 
-use super::{Ruler, percent};
+use super::{Ruler, percent, visible};
 
 /// What belongs to every shot with a broadhead; common practice of the trade.
 pub const WITH_BROADHEADS: [&str; 4] = [
@@ -24,12 +25,12 @@ pub fn head_verdict(at: &AtDistance, together: Option<Millimetres>, ruler: Ruler
     };
     let within = ruler.read(together.unwrap_or(Millimetres::ZERO));
     match difference.verdict {
-        Some(HeadVerdict::Together) => format!("together within {within}, at 95 %"),
-        Some(HeadVerdict::Apart) => format!("apart by more than {within}, at 95 %"),
-        Some(HeadVerdict::Open { more: Some(more) }) => {
+        Some(TogetherVerdict::Together) => format!("together within {within}, at 95 %"),
+        Some(TogetherVerdict::Apart) => format!("apart by more than {within}, at 95 %"),
+        Some(TogetherVerdict::Open { more: Some(more) }) => {
             format!("cannot say yet: about {more} more of each, if they go on like this")
         }
-        Some(HeadVerdict::Open { more: None }) => {
+        Some(TogetherVerdict::Open { more: None }) => {
             "cannot say yet, and 60 more of each would hardly tell: the centres are about as far apart as you call together"
                 .to_owned()
         }
@@ -39,6 +40,41 @@ pub fn head_verdict(at: &AtDistance, together: Option<Millimetres>, ruler: Ruler
             format!("{least} to {most} apart, at 95 %")
         }
     }
+}
+
+/// "C, 103.1 gr, 0.5 mm": a single head with its mass and how far it runs out, as they were entered.
+pub fn head_on(head: &MountedHead) -> String {
+    let mass = head.mass_gr.map(|gr| format!("{gr} gr"));
+    let runout = head.runout_mm.map(|mm| format!("{mm} mm"));
+    let said = [Some(visible(&head.carries)), mass, runout];
+    said.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// What is said of each arrow with its head from one distance: those that go another way, and what is open.
+pub fn pairs(at: &AtDistance, ruler: Ruler) -> impl Iterator<Item = String> {
+    let from = ruler.distance(at.distance);
+    let judged = at.pairs.iter().filter_map(|pair| Some((named(pair), pair.from_the_others?)));
+    let judged: Vec<(String, FromTheOthers)> = judged.collect();
+    let is_apart = |beside: &FromTheOthers| beside.verdict == Some(TogetherVerdict::Apart);
+    let apart = |(name, beside): &(String, FromTheOthers)| {
+        let value = beside.estimate.value;
+        is_apart(beside).then(|| {
+            format!(
+                "{name} from {from}: its head takes it {} where the others' take them. Spin it; put another head on it, \
+                 record that with quiver, and shoot again: what goes with the head is the head's, what stays is the \
+                 insert's.",
+                ruler.miss_of(Offset::new(value.x, value.y))
+            )
+        })
+    };
+    let said: Vec<String> = judged.iter().filter_map(apart).collect();
+    said.into_iter().chain(super::open_beside(&from, &judged))
+}
+
+/// "6 with C".
+fn named(pair: &Pair) -> String {
+    let with = pair.piece.as_ref().map(|piece| format!(" with {}", visible(piece)));
+    format!("{}{}", pair.arrow, with.unwrap_or_default())
 }
 
 /// How a difference grows with the distance, how sure that is, and what to look at.

@@ -1,6 +1,7 @@
 //! What people read: typed values become sentences here and nowhere else.
 
 mod asides;
+mod beside_others;
 mod bow_move;
 mod cautions;
 mod clock;
@@ -16,6 +17,7 @@ mod noted;
 mod paragraph;
 mod pause;
 mod percent;
+mod quiver;
 mod reason;
 mod ruler;
 mod shell;
@@ -24,9 +26,11 @@ mod table;
 mod tail;
 mod tally;
 mod turn_buys;
+mod verify;
 mod why;
 
 pub use asides::asides;
+pub use beside_others::{beside_others, off, open_beside};
 pub use bow_move::{part, response_seen, what_to_move};
 pub use cautions::{
     BEFORE_THE_FIRST_BARE_SHOT, CUTTING, FLEX_AND_LOOK, GLUE, INSERTS, LEAST_MASS, OF_A_REACH,
@@ -35,7 +39,7 @@ pub use clock::{instruction, mark, turn};
 pub use count::count;
 pub use doubt::doubt;
 pub use goes_with::goes_with;
-pub use heads::{WITH_BROADHEADS, growth, head_verdict};
+pub use heads::{WITH_BROADHEADS, growth, head_on, head_verdict, pairs};
 pub use hint::{hint, hint_kind};
 pub use how_to_fletch::how_to_fletch;
 pub use improbable::{improbable, improbable_here};
@@ -45,6 +49,9 @@ pub use paragraph::{lines, paragraph};
 pub use pause::pause;
 pub use percent::{percent, percent_short};
 pub use quarterturn_entry::{all, either, visible};
+pub use quiver::{
+    AFTER_A_HARD_HIT, AFTER_A_NEW_NOCK, AFTER_A_NEW_STRING, IN_THE_QUIVER, compared, rechecks,
+};
 pub use reason::{reason, retire_reason, verdict};
 pub use ruler::Ruler;
 pub use shell::command;
@@ -53,5 +60,6 @@ pub use table::Table;
 pub use tail::tail;
 pub use tally::tally;
 pub use turn_buys::WHAT_A_TURN_BUYS;
+pub use verify::{SIGHT, group_shapes, sight, verified};
 
 pub use why::{purpose, settles, why};

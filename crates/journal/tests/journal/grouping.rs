@@ -21,7 +21,8 @@ fn group(head: &str, shafts: &[&str]) -> GroupEntry {
 
 fn fletch(scene: &Scene, shaft: &str) {
     let change = "fletched".to_owned();
-    let entry = ShaftEntry { shaft: shaft.to_owned(), change, note: None };
+    let entry =
+        ShaftEntry { shaft: shaft.to_owned(), change, index_deg: None, on: None, note: None };
     scene.append(Entry::Shaft(entry)).unwrap();
 }
 
@@ -75,7 +76,13 @@ fn what_was_shot_before_the_bow_was_changed_is_told_apart() {
 fn what_is_not_fletched_or_cannot_be_is_refused() {
     let scene = Scene::begun();
     fletch(&scene, "1");
-    let broken = ShaftEntry { shaft: "2".into(), change: "broken".into(), note: None };
+    let broken = ShaftEntry {
+        shaft: "2".into(),
+        change: "broken".into(),
+        index_deg: None,
+        on: None,
+        note: None,
+    };
     scene.append(Entry::Shaft(broken)).unwrap();
     let many = GroupEntry { cold: true, ..group("field", &["1", "R"]) };
     let far = GroupEntry { distance_m: 300.0, ..group("field", &["1"]) };

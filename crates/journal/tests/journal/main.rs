@@ -13,6 +13,7 @@ mod grouping;
 mod long_journals;
 mod messages;
 mod power_cuts;
+mod quivering;
 mod reading_an_end;
 mod repairing;
 mod round_trip;

@@ -100,7 +100,13 @@ pub fn end_of(shafts: &[&str]) -> EndEntry {
 }
 
 pub fn shaft(name: &str, change: &str) -> Entry {
-    Entry::Shaft(ShaftEntry { shaft: name.to_owned(), change: change.to_owned(), note: None })
+    Entry::Shaft(ShaftEntry {
+        shaft: name.to_owned(),
+        change: change.to_owned(),
+        index_deg: None,
+        on: None,
+        note: None,
+    })
 }
 
 /// How often a test is played: so often in every run, and as often as the environment variable asks for.

@@ -1,16 +1,14 @@
 //! Broadheads against field points: the difference of their centres at each distance.
 
-use nalgebra::Vector2;
 use quarterturn_geometry::Millimetres;
-use quarterturn_statistics::{DistanceBound, Ellipse, Level, PlanarEstimate, PlanarSample};
+use quarterturn_statistics::{DistanceBound, Ellipse, PlanarEstimate, PlanarSample};
 
 use super::growth::Growth;
 use super::more_shots::more_shots;
+use super::pair::{Pair, pairs};
 use super::pooled::{Pooled, by_distance};
+use super::together::{LEVEL, TogetherVerdict, at_least_mm, shown};
 use super::{Group, Head, Start};
-
-/// The level of everything that is said of a difference.
-const LEVEL: Level = Level::P95;
 
 /// One broadhead against field points, at every distance at which it was shot.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,6 +32,8 @@ pub struct AtDistance {
     pub broadheads: usize,
     /// Nothing with fewer than three of either, or where they all lie on one line.
     pub difference: Option<Difference>,
+    /// Every arrow that was shot with both, with the single head it carried.
+    pub pairs: Vec<Pair>,
 }
 
 /// Where broadheads land from field points.
@@ -48,22 +48,7 @@ pub struct Difference {
     /// How far they are apart at least, at 95 %, mm; not below 0.
     pub at_least_mm: f64,
     /// What that is by the archer's own measure; nothing where he gave none.
-    pub verdict: Option<HeadVerdict>,
-}
-
-/// Whether broadheads and field points land together.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum HeadVerdict {
-    /// It is shown at 95 % that they do.
-    Together,
-    /// It is shown at 95 % that they do not.
-    Apart,
-    /// Neither is shown.
-    Open {
-        /// About how many more shots of each kind would show one of the two, if the centres and the scatter stay as
-        /// they are; nothing where that is more than 60.
-        more: Option<usize>,
-    },
+    pub verdict: Option<TogetherVerdict>,
 }
 
 /// Every broadhead against the field points of the same distances.
@@ -103,7 +88,8 @@ impl AtDistance {
         let samples = PlanarSample::new(field).ok().zip(PlanarSample::new(broadheads).ok());
         let difference =
             samples.and_then(|(field, heads)| Difference::of(&field, &heads, together));
-        Self { distance: at.distance, field: of_field, broadheads: of_heads, difference }
+        let pairs = pairs(at, head, together);
+        Self { distance: at.distance, field: of_field, broadheads: of_heads, difference, pairs }
     }
 }
 
@@ -116,7 +102,7 @@ impl Difference {
         let estimate = heads.unequal_difference(field).ok()?;
         let at_most = estimate.distance(LEVEL).ok()?;
         let shown = |together: Millimetres| {
-            shown(&estimate, together).unwrap_or_else(|| HeadVerdict::Open {
+            shown(&estimate, together, LEVEL).unwrap_or_else(|| TogetherVerdict::Open {
                 more: more_shots(&estimate, [field, heads], together),
             })
         };
@@ -124,32 +110,8 @@ impl Difference {
             estimate,
             region: estimate.region(LEVEL),
             at_most,
-            at_least_mm: at_least_mm(&estimate),
+            at_least_mm: at_least_mm(&estimate, LEVEL),
             verdict: together.map(shown),
         })
     }
-}
-
-/// What is shown of a difference; nothing where neither is.
-pub(super) fn shown(estimate: &PlanarEstimate, together: Millimetres) -> Option<HeadVerdict> {
-    let bound = estimate.distance(LEVEL).ok()?;
-    if bound.is_within(together.mm()) {
-        Some(HeadVerdict::Together)
-    } else {
-        (at_least_mm(estimate) > together.mm()).then_some(HeadVerdict::Apart)
-    }
-}
-
-/// How far the region at 95 % keeps from the origin: the farthest of its supporting lines, one in each degree.
-///
-/// Each of these lines parts the region from the circle about the origin that it touches, so that what lies between two
-/// degrees only makes the answer smaller than it could be.
-fn at_least_mm(estimate: &PlanarEstimate) -> f64 {
-    let Ellipse { centre, matrix, .. } = estimate.region(LEVEL);
-    let nearest = |degree: u32| {
-        let (sin, cos) = f64::from(degree).to_radians().sin_cos();
-        let along = Vector2::new(cos, sin);
-        along.dot(&centre) - along.dot(&(matrix * along)).sqrt()
-    };
-    (0..360).map(nearest).fold(0.0, f64::max)
 }

@@ -4,10 +4,7 @@ use nalgebra::Matrix2;
 use quarterturn_geometry::Millimetres;
 use quarterturn_statistics::{PlanarEstimate, PlanarSample};
 
-use super::heads::shown;
-
-/// More than this nobody shoots for one question.
-const MOST: usize = 60;
+use super::together::{LEVEL, fewest_more, shown};
 
 /// About how many more shots of each of the two `samples` would show that their centres are together or apart, if the
 /// difference and the scatter stay as they are: as likely a few more as a few less.
@@ -21,7 +18,7 @@ pub fn more_shots(
     together: Millimetres,
 ) -> Option<usize> {
     let freedom = |more: usize| (samples[0].n() + samples[1].n() + 2 * more - 2) as f64;
-    let decides = |more: usize| {
+    fewest_more(|more: usize| {
         let of_mean = |sample: &PlanarSample| -> Option<Matrix2<f64>> {
             Some(sample.covariance()? / (sample.n() + more) as f64)
         };
@@ -30,14 +27,7 @@ pub fn more_shots(
             let degrees_of_freedom = estimate.degrees_of_freedom * freedom(more) / freedom(0);
             let n = estimate.n + 2 * more;
             let later = PlanarEstimate { covariance, degrees_of_freedom, n, ..*estimate };
-            shown(&later, together).is_some()
+            shown(&later, together, LEVEL).is_some()
         })
-    };
-    // What m shots show, more show too.
-    let (mut too_few, mut enough) = (0, MOST);
-    while enough - too_few > 1 {
-        let more = too_few.midpoint(enough);
-        if decides(more) { enough = more } else { too_few = more }
-    }
-    decides(enough).then_some(enough)
+    })
 }

@@ -1,9 +1,13 @@
 //! Groups put together: one distance, one kind of shots.
 
+use std::collections::BTreeMap;
+
 use nalgebra::Vector2;
 use quarterturn_geometry::Millimetres;
+use quarterturn_statistics::PlanarSample;
 
 use super::{Group, Head, Start};
+use crate::{Call, ShaftName, Shot};
 
 /// Two distances nearer than this are one: nobody paces them out better.
 const SAME_DISTANCE: Millimetres = Millimetres::new(1000.0);
@@ -13,6 +17,13 @@ pub struct Pooled<'a> {
     /// The distance, the mean of those that are taken for one.
     pub distance: Millimetres,
     groups: Vec<&'a Group>,
+}
+
+/// An arrow, and the single head that was on it where that is recorded.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Numbered {
+    pub arrow: ShaftName,
+    pub piece: Option<String>,
 }
 
 /// Groups by their distance, the nearest first.
@@ -42,12 +53,24 @@ impl<'a> Pooled<'a> {
     /// Where the shots of one kind hit that count, mm from their own spots.
     pub fn hits(&self, head: &Head, start: Start) -> Vec<Vector2<f64>> {
         let shots = self.of_kind(head, start).filter(|shot| shot.counts());
-        shots
-            .filter_map(|shot| {
-                let from_spot = shot.hit.as_ref()?.at.from_spot();
-                Some(Vector2::new(from_spot.x_mm, from_spot.y_mm))
-            })
-            .collect()
+        shots.filter_map(from_spot).collect()
+    }
+
+    /// Where the shots of one kind hit that count, by arrow and by the single head it carried; 2 stands before 10.
+    pub fn hits_by_arrow(&self, head: &Head, start: Start) -> Vec<(Numbered, PlanarSample)> {
+        let mut hits: BTreeMap<_, Vec<_>> = BTreeMap::new();
+        let groups = self.groups.iter().filter(|g| g.head == *head && g.start == start);
+        for group in groups {
+            for shot in group.shots.iter().filter(|shot| shot.counts()) {
+                let piece = group.piece(&shot.shaft);
+                let key = (shot.shaft.as_str().len(), shot.shaft.clone(), piece);
+                hits.entry(key).or_default().extend(from_spot(shot));
+            }
+        }
+        let numbered = |((_, arrow, piece), hits)| {
+            Some((Numbered { arrow, piece }, PlanarSample::new(hits).ok()?))
+        };
+        hits.into_iter().filter_map(numbered).collect()
     }
 
     /// How many shots of one kind there are, those that do not count included.
@@ -57,13 +80,18 @@ impl<'a> Pooled<'a> {
 
     /// How many shots of one kind were not called poor and never found: where they went nobody knows.
     pub fn without_a_hit(&self, head: &Head, start: Start) -> usize {
-        let missing =
-            |shot: &&crate::Shot| shot.hit.is_none() && shot.call != Some(crate::Call::Poor);
+        let missing = |shot: &&Shot| shot.hit.is_none() && shot.call != Some(Call::Poor);
         self.of_kind(head, start).filter(missing).count()
     }
 
-    fn of_kind(&self, head: &Head, start: Start) -> impl Iterator<Item = &'a crate::Shot> {
+    fn of_kind(&self, head: &Head, start: Start) -> impl Iterator<Item = &'a Shot> {
         let groups = self.groups.iter().filter(move |g| g.head == *head && g.start == start);
         groups.flat_map(|group| &group.shots)
     }
+}
+
+/// Where a shot hit, mm from its spot.
+fn from_spot(shot: &Shot) -> Option<Vector2<f64>> {
+    let from_spot = shot.hit.as_ref()?.at.from_spot();
+    Some(Vector2::new(from_spot.x_mm, from_spot.y_mm))
 }

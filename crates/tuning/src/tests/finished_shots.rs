@@ -1,5 +1,7 @@
 //! Groups of finished arrows with a planted truth.
 
+use std::collections::BTreeMap;
+
 use nalgebra::{Matrix2, Vector2};
 use quarterturn_geometry::{Index, Millimetres, Point};
 use rand::SeedableRng;
@@ -51,6 +53,7 @@ pub fn group(at_m: f64, head: &str, hits: &[Vector2<f64>]) -> Group {
         distance: Millimetres::from_metres(at_m),
         head: head.parse::<Head>().unwrap(),
         start: Start::Warm,
+        mounted: BTreeMap::new(),
         shots,
     }
 }

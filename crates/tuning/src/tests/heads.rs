@@ -7,7 +7,7 @@ use serde_json::Value;
 
 use super::finished_shots::{Archer, group};
 use crate::tolerance::{ANOTHER_ROAD, ROUNDING, WRONG_IN_TWENTY, assert_within};
-use crate::{Call, Comparison, Grows, Growth, Head, HeadVerdict, Start, compare_heads};
+use crate::{Call, Comparison, Grows, Growth, Head, Start, TogetherVerdict, compare_heads};
 
 const TOGETHER: Option<Millimetres> = Some(Millimetres::new(50.0));
 
@@ -26,7 +26,7 @@ fn compared(seed: u64, planted: &[Planted]) -> Comparison {
     compare_heads(&groups, TOGETHER).remove(0)
 }
 
-fn verdict(seed: u64, planted: Planted) -> HeadVerdict {
+fn verdict(seed: u64, planted: Planted) -> TogetherVerdict {
     compared(seed, &[planted]).distances[0].difference.unwrap().verdict.unwrap()
 }
 
@@ -43,7 +43,7 @@ fn together_and_apart_are_said_wrongly_once_in_twenty_at_most() {
     {
         for centre in [[50.0, 0.0], [30.0, -40.0]] {
             let said = |what| share(800, |seed| verdict(seed, (27.0, n, spreads, centre)) == what);
-            let (together, apart) = (said(HeadVerdict::Together), said(HeadVerdict::Apart));
+            let (together, apart) = (said(TogetherVerdict::Together), said(TogetherVerdict::Apart));
             assert!(together <= WRONG_IN_TWENTY, "together with {n} of each: {together}");
             assert!(apart <= WRONG_IN_TWENTY, "apart with {n} of each: {apart}");
         }
@@ -53,10 +53,10 @@ fn together_and_apart_are_said_wrongly_once_in_twenty_at_most() {
 #[test]
 fn what_is_clear_is_said() {
     let near = share(200, |seed| {
-        verdict(seed, (27.0, 12, [15.0, 20.0], [10.0, 5.0])) == HeadVerdict::Together
+        verdict(seed, (27.0, 12, [15.0, 20.0], [10.0, 5.0])) == TogetherVerdict::Together
     });
     let far = share(200, |seed| {
-        verdict(seed, (27.0, 12, [15.0, 20.0], [90.0, 5.0])) == HeadVerdict::Apart
+        verdict(seed, (27.0, 12, [15.0, 20.0], [90.0, 5.0])) == TogetherVerdict::Apart
     });
     assert!(near > 0.95 && far > 0.95, "{near} {far}");
 }
@@ -66,10 +66,10 @@ fn about_as_many_more_shots_as_are_said_decide() {
     let (mut asked, mut decided) = (0, 0_u32);
     for seed in 0..400 {
         let before = verdict(seed, (27.0, 5, [25.0, 25.0], [15.0, 10.0]));
-        if let HeadVerdict::Open { more: Some(more) } = before {
+        if let TogetherVerdict::Open { more: Some(more) } = before {
             asked += 1;
             let after = verdict(seed, (27.0, 5 + more, [25.0, 25.0], [15.0, 10.0]));
-            decided += u32::from(!matches!(after, HeadVerdict::Open { .. }));
+            decided += u32::from(!matches!(after, TogetherVerdict::Open { .. }));
         }
     }
     let share = f64::from(decided) / f64::from(asked);
@@ -87,7 +87,7 @@ fn few_shots_cold_ones_and_poor_ones_say_nothing() {
         assert_eq!(compared.distances.len(), 1);
         compared.distances[0].difference.map(|difference| difference.verdict)
     };
-    assert_eq!(verdict(&heads), Some(Some(HeadVerdict::Together)));
+    assert_eq!(verdict(&heads), Some(Some(TogetherVerdict::Together)));
     heads.shots[1].call = Some(Call::Poor);
     assert_eq!(verdict(&heads), None);
     heads.start = Start::Cold;

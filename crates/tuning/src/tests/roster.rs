@@ -43,8 +43,14 @@ fn shots_within_half_a_position_are_shots_at_it() {
 
 #[test]
 fn every_change_gives_its_state() {
-    use ShaftChange::{Broken, Fletched, Lost, Readmit, Repaired, SetAside};
+    use ShaftChange::{
+        Broken, Checked, Fletched, HardHit, Lost, NewNock, Readmit, Repaired, SetAside,
+    };
     let states = [
+        // These say something of a shaft that stays what it is.
+        (Checked, ShaftState::Lost),
+        (HardHit, ShaftState::Lost),
+        (NewNock, ShaftState::Lost),
         (Lost, ShaftState::Lost),
         (Broken, ShaftState::Broken),
         (SetAside, ShaftState::SetAside),
@@ -107,5 +113,10 @@ fn a_turn_is_counted_when_the_mark_went_by_more_than_the_eye_can_tell() {
     let hours = [0.0, 3.0, 3.0, 3.001, 6.0, 0.0];
     let journal = hours.iter().fold(Journal::of(1), |all, &hour| all.end([at(hour)]));
     assert_eq!(standing(&journal, "1").turns, 3);
+    assert_eq!(standing(&journal.clone().shaft("1", ShaftChange::NewNock), "1").turns, 0);
+    let fletched = journal.clone().then(Event::Fletched(name("1"), Index::from_hour(8.0)));
+    let fletched = standing(&fletched, "1");
+    assert_eq!((fletched.turns, fletched.index_now), (4, Index::from_hour(8.0)));
+    assert_eq!(fletched.state, ShaftState::Fletched);
     assert_eq!(standing(&journal.shaft("1", ShaftChange::Repaired), "1").turns, 0);
 }

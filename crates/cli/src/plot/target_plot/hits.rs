@@ -118,14 +118,20 @@ impl<'a> Reader<'a> {
             Event::End(end) => self.end(end),
             // The sight moves bare and fletched alike.
             Event::Bow(change) if change.part != BowPart::Sight => self.outdate(|_| true),
-            Event::Shaft(shaft, ShaftChange::Fletched) => self.fletched.push(shaft),
+            Event::Shaft(shaft, ShaftChange::Fletched) | Event::Fletched(shaft, _) => {
+                self.fletched.push(shaft);
+            }
+            // Of a shaft: it is as bare or as fletched as it was.
+            Event::Bow(_)
+            | Event::BowLeft
+            | Event::Shaft(_, ShaftChange::Checked | ShaftChange::HardHit | ShaftChange::NewNock) =>
+                {}
             Event::Shaft(shaft, change) => {
                 self.fletched.retain(|fletched| *fletched != shaft);
                 if *change == ShaftChange::Repaired {
                     self.outdate(|mark| mark.shaft == *shaft);
                 }
             }
-            Event::Bow(_) | Event::BowLeft => {}
         }
     }
 

@@ -51,7 +51,7 @@ fn ends(history: &History) -> Vec<(Option<usize>, Option<Middle>)> {
                 ends.push((Some(sitting), own(end, &history.setup.references)));
             }
             Event::Bow(change) => sitting += usize::from(change.part == BowPart::Sight),
-            Event::BowLeft | Event::Shaft(..) => {}
+            Event::BowLeft | Event::Shaft(..) | Event::Fletched(..) => {}
         }
     }
     ends
