@@ -49,11 +49,15 @@ fn numbers(value: &Value) -> Vec<f64> {
 
 /// The hits of the fixture, one group a round.
 fn of_the_fixture(fixture: &Value) -> Group {
-    let arrows = numbers(&fixture["arrows"]);
+    let arrows = fixture["arrows"].as_array().unwrap();
     let hits = fixture["hits"].as_array().unwrap().iter().map(numbers);
     let shots = arrows.iter().zip(hits);
-    let shots =
-        shots.map(|(arrow, hit)| shot(*arrow as usize - 1, Some(Vector2::new(hit[0], hit[1]))));
+    let shots = shots.map(|(arrow, hit)| {
+        shot(
+            usize::try_from(arrow.as_u64().unwrap()).unwrap() - 1,
+            Some(Vector2::new(hit[0], hit[1])),
+        )
+    });
     Group { shots: shots.collect(), ..group(18.0, "field", &[]) }
 }
 

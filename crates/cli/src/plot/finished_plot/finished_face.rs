@@ -63,7 +63,10 @@ impl FinishedFace<'_> {
             let at = Offset::new(centre.centre.x, centre.centre.y);
             format!(": centre {}", self.ruler.hit_estimate(at))
         });
-        format!("{head}{cold}, {}{}", kind.hits.len(), centre.unwrap_or_default())
+        let edge_mm = self.ground().half_width.mm();
+        let outside = kind.hits.iter().filter(|(_, hit)| hit.amax() > edge_mm).count();
+        let outside = if outside > 0 { format!("; {outside} outside") } else { String::new() };
+        format!("{head}{cold}, {}{}{outside}", kind.hits.len(), centre.unwrap_or_default())
     }
 }
 

@@ -68,6 +68,14 @@ fn every_kind_has_its_own_shape_its_centre_and_a_line_below() {
 }
 
 #[test]
+fn hits_outside_the_picture_are_counted_below_it() {
+    let mut stray = group(18.0, "field", Start::Warm, [0.0, 0.0]);
+    stray.shots[3].hit.as_mut().unwrap().at = Point::new(0.0, -900.0);
+    assert!(drawn(&[stray]).contains("; 1 outside"));
+    assert!(!drawn(&[group(18.0, "field", Start::Warm, [0.0, 0.0])]).contains("outside"));
+}
+
+#[test]
 fn before_anything_was_shot_there_is_a_heading_alone() {
     let svg = drawn(&[]);
     assert_texts_apart(&svg);
