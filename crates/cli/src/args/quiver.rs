@@ -7,7 +7,7 @@ use clap::Args;
 const EXAMPLES: &str = "Examples:
   quarterturn quiver dozen.journal
   quarterturn quiver dozen.journal --order 12,10
-  quarterturn quiver dozen.journal 12 --carries C --head-mass 103.1gr --runout 0.5mm
+  quarterturn quiver dozen.journal 12 --carries C --head-mass 103.1gr
   quarterturn quiver dozen.journal --read-on 2027-07-30 --least-mass 300gr";
 
 const AFTER_HELP: &str =
