@@ -66,18 +66,7 @@ fn answers() -> Vec<Value> {
     answers.extend(rest.map(ask));
     answers.extend(answers_about_finished_arrows());
     answers.extend(answers_about_the_file());
-    answers.extend(
-        [
-            "explain keep --json",
-            "explain --json",
-            "manual man1 --json",
-            "plot J ",
-            "report J ",
-            "demo d --json",
-        ]
-        .map(ask),
-    );
-    answers.push(folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json());
+    answers.extend(answers_about_the_program(&folder));
     answers.extend([bench::recorded(), bench::set(), fletch::answer(), cut::answer()]);
     answers.extend(glue::answers().into_iter().chain(checklist::answers()));
     answers.extend(photo::answers());
@@ -93,6 +82,21 @@ fn answers() -> Vec<Value> {
             .map(|command| bow::measured().run(&format!("{command} {JOURNAL} --json")).json()),
     );
     answers
+}
+
+/// Of what explains the program, and of what writes files.
+fn answers_about_the_program(folder: &Folder) -> Vec<Value> {
+    let ask = |line: &str| folder.run(&line.replace("J ", &format!("{JOURNAL} --json "))).json();
+    let lines = [
+        "explain keep --json",
+        "explain --json",
+        "manual man1 --json",
+        "plot J ",
+        "report J ",
+        "demo d --json",
+    ];
+    let config = folder.run("config --json").variable("QUARTERTURN_NEW_UNITS", "in").json();
+    lines.map(ask).into_iter().chain([config]).collect()
 }
 
 /// Of `heads` and `reach`, before anything was shot, with little and with more.

@@ -48,6 +48,10 @@ pub struct PlotArgs {
 
 /// A part of the story instead of the whole target.
 #[derive(Args, Debug)]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is an option of its own, and one group lets one through"
+)]
 pub struct WhatArgs {
     /// One shaft all round the clock instead of the whole target
     #[arg(long, value_name = "SHAFT")]
