@@ -13,6 +13,9 @@ use crate::caret::{Paint, drawn};
 use crate::failure::{Failure, Kind};
 use crate::wording::visible;
 
+/// The exit code of a fault of the program itself: that of every Rust program.
+const FAULT: i32 = 101;
+
 /// Prints what a command answered, and says how the program ends.
 pub fn outcome(outcome: Result<Answer, Failure>) -> ExitCode {
     let printed = outcome.and_then(|answer| {
@@ -54,13 +57,14 @@ fn journal_missing(error: &clap::Error) -> Option<String> {
         .then(|| format!("note: the journal of this folder is {name}"))
 }
 
-/// Lets a fault of the program itself be told in plain words.
+/// Lets a fault of the program itself be told in plain words, and end it; the system gives back its lock.
 pub fn tell_panics_plainly() {
     std::panic::set_hook(Box::new(|panic| {
         aside(
             "error: this is a fault of the program, not yours; the journal is as it was last confirmed",
         );
         aside(&format!("please report it with what you typed and this line: {panic}"));
+        std::process::exit(FAULT);
     }));
 }
 
