@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use clap::Args;
 
 const EXAMPLES: &str = "Examples:
-  quarterturn heads dozen.journal \"12 r3 u2\" --distance 20yd --head A
+  quarterturn heads dozen.journal 12 r3 u2 --distance 20yd --head A
   quarterturn heads dozen.journal --together 50mm";
 
 const AFTER_HELP: &str =
@@ -26,9 +26,9 @@ pub struct HeadsArgs {
     /// The journal
     pub journal: PathBuf,
 
-    /// A group of finished arrows to record, for example "7 r3 u2, 9 l1 d4"; left out, you are shown
-    /// where broadheads land
-    pub line: Option<String>,
+    /// A group of finished arrows to record, with or without quotes: 7 r3 u2, 9 l1 d4; left out, you are
+    /// shown where broadheads land
+    pub line: Vec<String>,
 
     /// From you to the face [default: the journal's]
     #[arg(long, value_name = "LENGTH", requires = "line", allow_hyphen_values = true)]

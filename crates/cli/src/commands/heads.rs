@@ -22,7 +22,8 @@ const NOT_RECORDED: &str = "the group was not recorded";
 pub fn run(args: &HeadsArgs) -> Result<Answer, Failure> {
     let mut opened = Opened::at(&args.journal)?;
     let file = args.json.as_ref().and_then(|files| files.first());
-    match (&args.line, file) {
+    let line = (!args.line.is_empty()).then(|| args.line.join(" "));
+    match (&line, file) {
         (Some(line), _) => record(&mut opened, args, line),
         (None, Some(file)) => from_json(&mut opened, &input::read(file)?),
         (None, None) => show(&opened, args),
