@@ -50,7 +50,7 @@ impl Checked {
             bytes: reading.length,
             kinds: count.kinds,
             shots: count.shots,
-            standing: state.history().events.len(),
+            standing: state.standing(),
             records: state.records(),
             last,
             earlier: count.earlier,

@@ -147,6 +147,11 @@ impl State {
         self.groups.iter().filter(move |(seq, _)| *seq > since).map(|(_, group)| group)
     }
 
+    /// How many entries stand, the first not counted: what was taken back or lost does not, undo and redo are none.
+    pub fn standing(&self) -> usize {
+        self.standing.len()
+    }
+
     /// How many records the journal has, those taken back included.
     pub fn records(&self) -> u64 {
         self.chain.seq

@@ -141,6 +141,23 @@ fn a_mended_journal() {
     assert_eq!(mended.records(), 12);
 }
 
+/// The bench, the glue, the quiver and the groups of a season.
+#[test]
+fn a_season() {
+    let state = state_of("format-1-season.jsonl");
+    assert_eq!((state.records(), state.standing(), state.ends().count()), (21, 18, 1));
+    let bench = state.measures(&name("1"));
+    assert_eq!(
+        (bench.mass_gr, bench.length_mm, bench.crooked_side_deg),
+        (Some(312.4), Some(762.0), Some(120.0))
+    );
+    assert_eq!(state.glued().map(|glue| glue.shafts.len()).collect::<Vec<_>>(), [4]);
+    assert_eq!(state.groups().map(|group| group.shots.len()).collect::<Vec<_>>(), [2, 1, 1]);
+    assert_eq!(state.groups_beside_this_bow().count(), 0);
+    let fletched = state.groups().next().unwrap().shots[0].index;
+    assert_eq!(fletched, Index::from_degrees(90.0));
+}
+
 #[test]
 fn the_example_of_the_documents() {
     let page = include_str!("../../../../docs/journal-format.md");
