@@ -69,7 +69,7 @@ pub use photo::PhotoArgs;
 pub use plot::{Face, PlotArgs, UnderArgs, WhatArgs};
 pub use practice::PracticeArgs;
 pub use quiver::QuiverArgs;
-pub use reach::ReachArgs;
+pub use reach::{ReachArgs, USUAL_PLATE};
 pub use redo::RedoArgs;
 pub use rehearse::RehearseArgs;
 pub use repair::RepairArgs;

@@ -5,6 +5,9 @@ use std::path::PathBuf;
 use clap::Args;
 use quarterturn_statistics::Level;
 
+/// How wide a plate is where nobody says it.
+pub const USUAL_PLATE: &str = "20cm";
+
 /// What can be typed after `reach`.
 #[derive(Args, Debug)]
 #[command(
@@ -18,7 +21,7 @@ pub struct ReachArgs {
     pub journal: PathBuf,
 
     /// How wide the plate is; 20 cm (8 in) is often taught, and other sizes are too
-    #[arg(long, value_name = "LENGTH", default_value = "20cm", allow_hyphen_values = true)]
+    #[arg(long, value_name = "LENGTH", default_value = USUAL_PLATE, allow_hyphen_values = true)]
     pub plate: String,
 
     /// With which chance each arrow is to land on it

@@ -10,7 +10,7 @@ use quarterturn_tuning::{hits_at, reach};
 use super::no_such_end::no_such_end;
 use super::reach::SEED;
 use crate::answer::Answer;
-use crate::args::{Face, PlotArgs, UnderArgs, WhatArgs};
+use crate::args::{Face, PlotArgs, USUAL_PLATE, UnderArgs, WhatArgs};
 use crate::failure::{Failure, Kind, Marked};
 use crate::input;
 use crate::opened::Opened;
@@ -28,9 +28,6 @@ struct Picture {
     part: String,
     svg: String,
 }
-
-/// As `reach` has it.
-const USUAL_PLATE: Millimetres = Millimetres::new(200.0);
 
 /// Writes the picture; the journal is only read.
 pub fn run(args: &PlotArgs) -> Result<Answer, Failure> {
@@ -129,7 +126,7 @@ fn of_end(opened: &Opened, number: usize, backdrop: Backdrop) -> Result<String, 
 
 /// Finished arrows of a journal.
 fn finished(opened: &Opened, under: &UnderArgs) -> Result<String, Failure> {
-    let plate = under.plate.as_deref().map_or(Ok(USUAL_PLATE), plate)?;
+    let plate = plate(under.plate.as_deref().unwrap_or(USUAL_PLATE))?;
     let groups: Vec<_> = opened.journal.state().groups_beside_this_bow().collect();
     Ok(FinishedPlot {
         distances: &hits_at(&groups),

@@ -1,20 +1,17 @@
 //! For each shaft a dial and a strip to wrap round it, in true size, with the present and the new index.
 
-use std::f64::consts::PI;
-
 use quarterturn_geometry::{Index, Millimetres};
 
 use super::cells::cells;
 use super::dial::{self, Dial};
 use super::page::Page;
 use super::sheet::Sheet;
+use super::strip::Strip;
 use crate::plot::{Anchor, Canvas, PaperBox, PaperPoint, Segment, shortened};
 use crate::wording;
 
 const CELL_MM: [f64; 2] = [88.0, 40.0];
 const HEAD_MM: f64 = 24.0;
-/// Where the strip is glued on itself, mm.
-const TAB_MM: f64 = 8.0;
 const STRIP_MM: f64 = 14.0;
 
 /// A shaft whose mark stands somewhere and goes somewhere.
@@ -86,18 +83,9 @@ fn cell(canvas: &mut Canvas, corner: PaperPoint, diameter: Millimetres, turn: &T
 ///
 /// Where the nock's top meets it at the clock angle α from the mark, the mark stands at −α.
 fn strip(canvas: &mut Canvas, corner: PaperPoint, diameter: Millimetres, dial: Dial) {
-    let round_mm = PI * diameter.mm();
-    let area = PaperBox {
-        left_mm: corner.x_mm,
-        bottom_mm: corner.y_mm,
-        right_mm: corner.x_mm + round_mm + TAB_MM,
-        top_mm: corner.y_mm + STRIP_MM,
-    };
-    canvas.rectangle("cut", area);
-    let at = |index: Index| {
-        let round = (360.0 - index.degrees()) / 360.0 % 1.0;
-        corner.moved(round * round_mm, 0.0)
-    };
+    let strip = Strip::new(corner, diameter, STRIP_MM);
+    strip.outline(canvas);
+    let at = |index: Index| strip.at((360.0 - index.degrees()) % 360.0);
     for hour in 0..12_u32 {
         let from = at(Index::from_hour(f64::from(hour)));
         let tick_mm = if hour.is_multiple_of(3) { 2.5 } else { 1.5 };
@@ -106,18 +94,12 @@ fn strip(canvas: &mut Canvas, corner: PaperPoint, diameter: Millimetres, dial: D
             canvas.text("text", from.moved(0.0, 6.2), Anchor::Middle, 2.6, &hour.to_string());
         }
     }
-    for end_mm in [0.0, round_mm] {
-        let from = corner.moved(end_mm, 0.0);
-        canvas.line("bold", Segment { from, to: from.moved(0.0, STRIP_MM) });
-    }
+    strip.ends(canvas, "bold");
     let named = corner.moved(1.0, STRIP_MM - 3.2);
     canvas.text("text", named, Anchor::Start, 2.4, "MARK, 12");
     pointer(canvas, "blank", at(dial.now));
     pointer(canvas, "solid", at(dial.next));
-    let tail = corner.moved(round_mm + TAB_MM / 2.0, 3.0);
-    let head = tail.moved(0.0, 8.0);
-    canvas.line("line", Segment { from: tail, to: head.moved(0.0, -2.0) });
-    canvas.polygon("solid", &[head, head.moved(-1.0, -2.4), head.moved(1.0, -2.4)]);
+    strip.toward_the_point(canvas);
 }
 
 /// A triangle on the strip that points at a place on its lower edge.

@@ -1,12 +1,11 @@
 //! For each arrow a dial with its vanes and a strip to wrap round it, in true size: where to glue.
 
-use std::f64::consts::PI;
-
 use quarterturn_geometry::{Index, Millimetres};
 
 use super::cells::cells;
 use super::page::Page;
 use super::sheet::Sheet;
+use super::strip::Strip;
 use crate::plot::{Anchor, Canvas, PaperBox, PaperPoint, Segment, shortened};
 use crate::wording;
 
@@ -14,8 +13,6 @@ const CELL_MM: [f64; 2] = [88.0, 35.0];
 /// The head without the lines of what is told, and one of those, mm.
 const HEAD_MM: f64 = 8.0;
 const LINE_MM: f64 = 3.8;
-/// Where the strip is glued on itself, mm.
-const TAB_MM: f64 = 8.0;
 const STRIP_MM: f64 = 13.0;
 const RADIUS_MM: f64 = 9.0;
 const TEXT_MM: f64 = 2.8;
@@ -124,35 +121,18 @@ fn dial(canvas: &mut Canvas, centre: PaperPoint, head: &FletchHead<'_>, arrow: &
 /// The strip, its lower left corner at `corner`: once round the shaft from the mark clockwise, as it is seen from behind,
 /// its lower edge toward the nock.
 fn strip(canvas: &mut Canvas, corner: PaperPoint, diameter: Millimetres, from_mark: &[Index]) {
-    let round_mm = PI * diameter.mm();
-    let area = PaperBox {
-        left_mm: corner.x_mm,
-        bottom_mm: corner.y_mm,
-        right_mm: corner.x_mm + round_mm + TAB_MM,
-        top_mm: corner.y_mm + STRIP_MM,
-    };
-    canvas.rectangle("cut", area);
-    for end_mm in [0.0, round_mm] {
-        let from = corner.moved(end_mm, 0.0);
-        canvas.line("thin", Segment { from, to: from.moved(0.0, STRIP_MM) });
-    }
+    let strip = Strip::new(corner, diameter, STRIP_MM);
+    strip.outline(canvas);
+    strip.ends(canvas, "thin");
     for (vane, place) in from_mark.iter().enumerate() {
-        let from = corner.moved(place.degrees() / 360.0 * round_mm, 0.0);
+        let from = strip.at(place.degrees());
         let (class, high_mm) = if vane == 0 { ("bold", STRIP_MM) } else { ("line", 9.0) };
         canvas.line(class, Segment { from, to: from.moved(0.0, high_mm) });
     }
     canvas.text("text", corner.moved(0.0, -3.0), Anchor::Middle, 2.4, "M");
     if let Some(cock) = from_mark.first() {
-        canvas.text(
-            "text",
-            corner.moved(cock.degrees() / 360.0 * round_mm, STRIP_MM + 0.8),
-            Anchor::Middle,
-            2.4,
-            "C",
-        );
+        let above = strip.at(cock.degrees()).moved(0.0, STRIP_MM + 0.8);
+        canvas.text("text", above, Anchor::Middle, 2.4, "C");
     }
-    let tail = corner.moved(round_mm + TAB_MM / 2.0, 3.0);
-    let head = tail.moved(0.0, 8.0);
-    canvas.line("line", Segment { from: tail, to: head.moved(0.0, -2.0) });
-    canvas.polygon("solid", &[head, head.moved(-1.0, -2.4), head.moved(1.0, -2.4)]);
+    strip.toward_the_point(canvas);
 }

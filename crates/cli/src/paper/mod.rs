@@ -18,6 +18,7 @@ mod pen;
 mod photo_mark;
 mod quiver;
 mod sheet;
+mod strip;
 #[cfg(test)]
 mod tests;
 mod tiles;

@@ -26,9 +26,3 @@ pub const COMMANDS: [(&str, &[&str]); 8] = [
     ("reach", &["plate", "chance"]),
     ("rehearse", &["group", "distance", "tolerance", "units", "arrows-per-end"]),
 ];
-
-/// The command and the option of these names.
-pub fn find(command: &str, option: &str) -> Option<(&'static str, &'static str)> {
-    let (command, options) = COMMANDS.iter().find(|(name, _)| *name == command)?;
-    options.iter().find(|name| **name == option).map(|option| (*command, *option))
-}

@@ -13,7 +13,7 @@ use quarterturn_entry::{all, closest};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::settable::{COMMANDS, find};
+use super::settable::COMMANDS;
 use super::{Origin, Setting};
 use crate::failure::{Failure, Kind, Marked};
 use crate::input;
@@ -51,7 +51,7 @@ fn parsed(path: &Path, text: &str) -> Result<Vec<Setting>, Wrong> {
     })?;
     let mut settings = Vec::new();
     for (command, table) in tables.get_ref() {
-        let options = known_command(command)?;
+        let (name, options) = known_command(command)?;
         let DeValue::Table(table) = table.get_ref() else {
             let hint = format!(
                 "write [{}] on a line of its own, and its options below",
@@ -64,28 +64,31 @@ fn parsed(path: &Path, text: &str) -> Result<Vec<Setting>, Wrong> {
             });
         };
         for (option, value) in table {
-            settings.push(setting(path, command.get_ref(), options, option, value)?);
+            settings.push(setting(path, name, options, option, value)?);
         }
     }
     Ok(settings)
 }
 
-/// The options of a command.
-fn known_command(command: &Spanned<impl AsRef<str>>) -> Result<&'static [&'static str], Wrong> {
+/// A command and its options.
+fn known_command(
+    command: &Spanned<impl AsRef<str>>,
+) -> Result<(&'static str, &'static [&'static str]), Wrong> {
     let name = command.get_ref().as_ref();
-    let known = COMMANDS.iter().find(|(known, _)| *known == name).map(|(_, options)| *options);
+    let known = COMMANDS.into_iter().find(|(known, _)| *known == name);
     known.ok_or_else(|| unknown(command, "command", COMMANDS.iter().map(|(command, _)| *command)))
 }
 
 fn setting(
     path: &Path,
-    command: &str,
+    command: &'static str,
     options: &[&'static str],
     option: &Spanned<impl AsRef<str>>,
     value: &Spanned<DeValue>,
 ) -> Result<Setting, Wrong> {
-    let (command, name) = find(command, option.get_ref().as_ref())
-        .ok_or_else(|| unknown(option, "option", options.iter().copied()))?;
+    let typed = option.get_ref().as_ref();
+    let known = options.iter().copied().find(|known| *known == typed);
+    let name = known.ok_or_else(|| unknown(option, "option", options.iter().copied()))?;
     let text = match value.get_ref() {
         DeValue::String(text) => text.to_string(),
         DeValue::Integer(number) => number.to_string(),
