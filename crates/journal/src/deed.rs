@@ -41,28 +41,29 @@ pub(crate) struct Step {
     pub kind: StepKind,
 }
 
-/// What an entry does to a history, kept so that it can go either way.
+/// What an entry does to a history, kept so that it can go either way: boxed, because nearly all of the many that a journal has
+/// are ends, of which nothing is kept here.
 #[derive(Clone, Debug)]
 pub(crate) enum StepKind {
     /// It adds an event; kept here only while it is taken back.
-    Adds(Option<Event>),
+    Adds(Option<Box<Event>>),
     /// It exchanges the event in this place for another, which is kept here.
     Exchanges {
         /// The place in the history.
         at: usize,
         /// What stands there when this is taken back, or again when it is brought back.
-        other: Event,
+        other: Box<Event>,
     },
     /// Somebody joins.
-    Joins(Joining),
+    Joins(Box<Joining>),
     /// A shaft was measured.
     Measures(Box<BenchEntry>),
     /// Something was glued.
-    Glues(GlueEntry),
+    Glues(Box<GlueEntry>),
     /// It adds a group of finished arrows; kept here only while it is taken back.
-    Groups(Option<Group>),
+    Groups(Option<Box<Group>>),
     /// Something about the quiver.
-    Quivers(QuiverEntry),
+    Quivers(Box<QuiverEntry>),
     /// Nothing but a note.
     Notes,
 }

@@ -19,6 +19,8 @@ pub struct Advice {
     pub bow: BowReport,
     /// The archer's own group.
     pub archer: ArcherReport,
+    /// Counted shots that are too old to be read: they are counted above, and say nothing.
+    pub older_shots: usize,
     /// Advice to stop for tonight.
     pub pause: Option<Pause>,
     /// What should be looked at, what is surest first; nothing above was changed for it.

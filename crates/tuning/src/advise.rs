@@ -48,6 +48,7 @@ fn from(assessment: &Assessment<'_>, history: &History, policy: &Policy) -> Advi
         measured_from: judge.measured_from(),
         bow,
         archer: archer_group(&assessment.seen),
+        older_shots: assessment.seen.older_shots,
         pause: pause(history, &evidence, policy),
         hints: hints(history, &evidence),
     }

@@ -3,7 +3,7 @@
 use nalgebra::Vector2;
 use quarterturn_geometry::{Angle, Index, Millimetres};
 
-use crate::{BowPart, Event, Flag, History, Hit, ShaftChange, ShaftName, Shot, known_height};
+use crate::{BowPart, End, Event, Flag, History, Hit, ShaftChange, ShaftName, Shot, known_height};
 
 /// A doubtful reading counts as if read so many times as coarsely.
 const DOUBTFUL_COARSER: f64 = 3.0;
@@ -15,6 +15,10 @@ const FORGOTTEN_MM: f64 = 60.0;
 /// How far bare shafts may move at the target for each millimetre of the bow (common practice: 10 to 50).
 pub const RESPONSE_MM_PER_MM: f64 = 50.0;
 
+/// So many of the last counted shots are read, in whole ends: of a dozen they know every mean to a fraction of a millimetre, and what
+/// is older would only make the archer wait.
+pub const MOST_SHOTS: usize = 3000;
+
 /// One counted shot.
 #[derive(Clone, Debug)]
 pub struct Observation {
@@ -22,9 +26,9 @@ pub struct Observation {
     pub life: usize,
     /// The end it belongs to.
     pub end: usize,
-    /// How many times the bow had been changed.
+    /// How many times the bow had been changed since the first shot that is read.
     pub bow: usize,
-    /// How many times the aim had been renewed: a new evening or a moved sight.
+    /// How many times the aim had been renewed since: a new evening or a moved sight.
     pub sitting: usize,
     /// Where the mark stood.
     pub index: Index,
@@ -71,15 +75,21 @@ pub struct Observations {
     pub bow_changes_mm: Vec<f64>,
     /// How many times the aim was renewed, the beginning included.
     pub sittings: usize,
+    /// The event of the history with which reading begins.
+    pub first_event: usize,
+    /// Counted shots before that.
+    pub older_shots: usize,
 }
 
 impl Observations {
-    /// Reads a history. Shots that do not count and ends at another distance stay out.
+    /// Reads a history. Shots that do not count, ends at another distance and what is older than the last
+    /// [`MOST_SHOTS`] stay out.
     pub fn of(history: &History) -> Self {
         let mut reader = Reader::new(history);
-        for event in &history.events {
-            reader.read(event);
-        }
+        let (older, read) = history.events.split_at(reader.seen.first_event);
+        reader.ends = older.iter().filter_map(pooled).count();
+        reader.seen.older_shots = older.iter().filter_map(pooled).map(counted).sum();
+        read.iter().for_each(|event| reader.read(event));
         reader.seen
     }
 
@@ -92,6 +102,29 @@ impl Observations {
     pub fn life_of(&self, name: &ShaftName) -> Option<usize> {
         self.lives.iter().rposition(|life| life.name == *name)
     }
+}
+
+/// Where the last [`MOST_SHOTS`] counted shots begin, an end taken whole or not at all.
+fn first_event(history: &History) -> usize {
+    let mut shots = 0;
+    let too_many = |event: &Event| {
+        shots += pooled(event).map_or(0, counted);
+        shots > MOST_SHOTS
+    };
+    history.events.iter().rposition(too_many).map_or(0, |last_older| last_older + 1)
+}
+
+/// The end of an event, if it was shot at the journal's distance.
+fn pooled(event: &Event) -> Option<&End> {
+    match event {
+        Event::End(end) if end.distance.is_none() => Some(end),
+        _ => None,
+    }
+}
+
+/// How many of an end's shots count.
+fn counted(end: &End) -> usize {
+    end.shots.iter().filter(|shot| shot.counts()).count()
 }
 
 /// Where the reading of a history stands.
@@ -113,6 +146,8 @@ impl Reader {
             lives: bare.chain(references).collect(),
             bow_changes_mm: Vec::new(),
             sittings: 1,
+            first_event: first_event(history),
+            older_shots: 0,
         };
         Self { seen, height_mm: known_height(setup).mm(), evening: None, ends: 0 }
     }

@@ -2,12 +2,13 @@
 
 use std::fmt;
 use std::str::FromStr;
+use std::sync::Arc;
 
 use thiserror::Error;
 
-/// The number or name on a shaft: 1 to 16 letters, digits, `-`, `_` or `.`.
+/// The number or name on a shaft: 1 to 16 letters, digits, `-`, `_` or `.`. A million shots share the names of a dozen.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub struct ShaftName(String);
+pub struct ShaftName(Arc<str>);
 
 /// Why a text cannot name a shaft.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
@@ -30,7 +31,7 @@ impl FromStr for ShaftName {
     fn from_str(text: &str) -> Result<Self, Self::Err> {
         let plain = |c: char| c.is_alphanumeric() || matches!(c, '-' | '_' | '.');
         if (1..=Self::LONGEST).contains(&text.chars().count()) && text.chars().all(plain) {
-            Ok(Self(text.to_owned()))
+            Ok(Self(text.into()))
         } else {
             Err(ShaftNameError)
         }

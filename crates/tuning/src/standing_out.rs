@@ -115,7 +115,7 @@ fn far_shot(
     };
     Some(FarShot {
         shaft: seen.lives[seen.shots[at].life].name.clone(),
-        end: counted_places(history).get(at)?.end(history),
+        end: counted_places(history, seen).get(at)?.end(history),
         from_others: Offset::new(way.x, way.y),
         spread: spread(&mut groups.iter())?,
         spread_without: spread(

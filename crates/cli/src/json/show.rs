@@ -39,6 +39,8 @@ struct ShowAnswer<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     standing_out: Option<StandingOutAnswer<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
+    older_shots: Option<usize>,
+    #[serde(skip_serializing_if = "Option::is_none")]
     pause: Option<String>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     hints: Vec<HintAnswer<'a>>,
@@ -86,6 +88,7 @@ pub fn show(opened: &Opened, doubts: &[Doubt]) -> Result<String, Failure> {
         archer: advice.archer.spread.as_ref().map(ArcherAnswer::from),
         lean_relation: relation.as_ref().map(LeanRelationAnswer::from),
         standing_out: StandingOutAnswer::of(&standing_out, ruler),
+        older_shots: Some(advice.older_shots).filter(|&shots| shots > 0),
         pause: advice.pause.map(|pause| wording::pause(pause, ruler)),
         hints: advice.hints.iter().map(HintAnswer::from).collect(),
     })

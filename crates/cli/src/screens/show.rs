@@ -93,9 +93,15 @@ pub fn miss_and_error(miss: &Miss, ruler: Ruler) -> String {
     format!("{across}, {up}")
 }
 
-/// What the columns of the table mean.
+/// What the columns of the table mean, and what was not read for them.
 pub fn columns(advice: &Advice) -> String {
-    format!("The miss is from {}, {COLUMNS}", measured_from(advice))
+    let columns = format!("The miss is from {}, {COLUMNS}", measured_from(advice));
+    match advice.older_shots {
+        0 => columns,
+        older => {
+            format!("{columns} The oldest {older} are kept, and no longer read for the misses.")
+        }
+    }
 }
 
 fn measured_from(advice: &Advice) -> &'static str {

@@ -13,13 +13,13 @@ impl State {
     pub(crate) fn apply(&mut self, effect: Effect, chain: Chain) -> Option<Deed> {
         self.chain = chain;
         let kind = match effect {
-            Effect::Adds(event) => StepKind::Adds(Some(event)),
-            Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: event },
-            Effect::Joins(joining) => StepKind::Joins(joining),
+            Effect::Adds(event) => StepKind::Adds(Some(Box::new(event))),
+            Effect::Exchanges { at, event } => StepKind::Exchanges { at, other: Box::new(event) },
+            Effect::Joins(joining) => StepKind::Joins(Box::new(joining)),
             Effect::Measures(bench) => StepKind::Measures(bench),
-            Effect::Glues(glue) => StepKind::Glues(glue),
-            Effect::Groups(group) => StepKind::Groups(Some(group)),
-            Effect::Quivers(quiver) => StepKind::Quivers(quiver),
+            Effect::Glues(glue) => StepKind::Glues(Box::new(glue)),
+            Effect::Groups(group) => StepKind::Groups(Some(Box::new(group))),
+            Effect::Quivers(quiver) => StepKind::Quivers(Box::new(quiver)),
             Effect::Notes => StepKind::Notes,
             Effect::Nothing => return None,
             Effect::TakesBack => return self.take_back(),
@@ -38,11 +38,11 @@ impl State {
         match &mut step.kind {
             StepKind::Adds(event) => {
                 self.numbers.pop();
-                *event = self.history.events.pop();
+                *event = self.history.events.pop().map(Box::new);
             }
             StepKind::Exchanges { at, other } => self.exchange_event(*at, other),
             StepKind::Joins(joining) => joining.leave(&mut self.history.setup),
-            StepKind::Groups(group) => *group = self.groups.pop().map(|(_, group)| group),
+            StepKind::Groups(group) => *group = self.groups.pop().map(|(_, group)| Box::new(group)),
             StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Quivers(_) | StepKind::Notes => {
             }
         }
@@ -66,7 +66,7 @@ impl State {
                     if let Some(roster) = self.roster.get_mut() {
                         roster.read(&event);
                     }
-                    self.history.events.push(event);
+                    self.history.events.push(*event);
                     self.numbers.push(step.seq);
                 }
             }
@@ -79,7 +79,7 @@ impl State {
                 joining.join(&mut self.history.setup);
             }
             StepKind::Groups(group) => {
-                self.groups.extend(group.take().map(|group| (step.seq, group)));
+                self.groups.extend(group.take().map(|group| (step.seq, *group)));
             }
             StepKind::Measures(_) | StepKind::Glues(_) | StepKind::Quivers(_) | StepKind::Notes => {
             }

@@ -70,7 +70,7 @@ impl State {
     /// What was glued, in the order in which it was entered.
     pub fn glued(&self) -> impl Iterator<Item = &GlueEntry> {
         self.standing.iter().filter_map(|step| match &step.kind {
-            StepKind::Glues(glue) => Some(glue),
+            StepKind::Glues(glue) => Some(glue.as_ref()),
             _ => None,
         })
     }
@@ -79,7 +79,8 @@ impl State {
     pub(crate) fn mounted(&self, arrow: &str) -> Option<&str> {
         let mut moved_on = Vec::new();
         for step in self.standing.iter().rev() {
-            let StepKind::Quivers(QuiverEntry::Head(head)) = &step.kind else { continue };
+            let StepKind::Quivers(quiver) = &step.kind else { continue };
+            let QuiverEntry::Head(head) = quiver.as_ref() else { continue };
             let carries = head.carries.as_str();
             if head.shaft == arrow {
                 return Some(carries).filter(|head| !moved_on.contains(head));

@@ -12,11 +12,15 @@ pub use self::place::counted_places;
 use self::place::{Place, places};
 use crate::assessment::Assessment;
 use crate::judge::Judge;
+use crate::observation::Observations;
 use crate::roster::ShaftState;
 use crate::{Call, Event, Flag, History, OpenReason, Policy, ShaftName, ShaftReport, Verdict};
 
 /// A shaft that as many further shots would decide is nearly decided.
 const NEARLY: usize = 2;
+
+/// Of more shots of a shaft no single one decides, and looking would take a reading of the journal each.
+const MOST_SHOTS: usize = 50;
 
 /// For each shaft that is decided or nearly so by its shots, what leaving out one of them would change: each that the
 /// archer called doubtful, and the one that is least likely. Shots that change nothing are not in it.
@@ -29,7 +33,7 @@ pub fn doubts(history: &History, policy: &Policy) -> Vec<Doubt> {
     let reports = reports(&judge);
     let mut doubts = Vec::new();
     for report in reports.iter().filter(|report| rests_on_shots(report)) {
-        let mut suspects = doubtful(history, &report.shaft);
+        let mut suspects = doubtful(history, &assessment.seen, &report.shaft);
         let unlikely = most_unlikely(history, &evidence, &report.shaft);
         suspects.extend(unlikely.filter(|one| !suspects.contains(one)));
         doubts
@@ -47,6 +51,7 @@ fn reports(judge: &Judge<'_>) -> Vec<ShaftReport> {
 
 fn rests_on_shots(report: &ShaftReport) -> bool {
     report.state == ShaftState::InUse
+        && report.shots_total <= MOST_SHOTS
         && match report.verdict {
             Verdict::Keep | Verdict::Retire(_) => true,
             Verdict::Open(OpenReason::MoreShots(shots)) => shots <= NEARLY,
@@ -55,8 +60,8 @@ fn rests_on_shots(report: &ShaftReport) -> bool {
 }
 
 /// The counted shots of a shaft that the archer called doubtful.
-fn doubtful(history: &History, shaft: &ShaftName) -> Vec<Place> {
-    places(history, |end, shot| {
+fn doubtful(history: &History, seen: &Observations, shaft: &ShaftName) -> Vec<Place> {
+    places(history, seen, |end, shot| {
         end.distance.is_none() && shot.shaft == *shaft && shot.counts() && shot.has(Flag::Doubtful)
     })
 }

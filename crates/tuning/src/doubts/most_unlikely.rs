@@ -20,7 +20,8 @@ pub fn most_unlikely(
     let shots = (0..evidence.seen.shots.len()).filter(|&at| evidence.seen.shots[at].life == life);
     let chances = shots.filter_map(|at| Some((at, chance(evidence, at)?)));
     let (at, chance) = chances.min_by(|one, other| one.1.total_cmp(&other.1))?;
-    (chance < 1.0 / ONE_IN).then(|| counted_places(history).get(at).copied()).flatten()
+    let place = || counted_places(history, evidence.seen).get(at).copied();
+    (chance < 1.0 / ONE_IN).then(place).flatten()
 }
 
 /// The probability that a shot lies as far as this one from what all others say of it.

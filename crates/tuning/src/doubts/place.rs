@@ -2,6 +2,7 @@
 
 use quarterturn_geometry::Offset;
 
+use crate::observation::Observations;
 use crate::{End, Event, History, Shot};
 
 /// Where a shot stands.
@@ -13,24 +14,28 @@ pub struct Place {
     pub shot: usize,
 }
 
-/// The places of all shots for which `of` holds.
-pub fn places(history: &History, of: impl Fn(&End, &Shot) -> bool) -> Vec<Place> {
+/// The places of all shots for which `of` holds, from the event on with which reading begins.
+pub fn places(
+    history: &History,
+    seen: &Observations,
+    of: impl Fn(&End, &Shot) -> bool,
+) -> Vec<Place> {
     let in_event = |(event, what): (usize, &Event)| -> Vec<Place> {
         let Event::End(end) = what else { return Vec::new() };
         let shots = end.shots.iter().enumerate().filter(|(_, shot)| of(end, shot));
         shots.map(|(shot, _)| Place { event, shot }).collect()
     };
-    history.events.iter().enumerate().flat_map(in_event).collect()
+    history.events.iter().enumerate().skip(seen.first_event).flat_map(in_event).collect()
 }
 
 /// The places of the shots that the flight model reads, in its order.
-pub fn counted_places(history: &History) -> Vec<Place> {
+pub fn counted_places(history: &History, seen: &Observations) -> Vec<Place> {
     let setup = &history.setup;
     let known = |shot: &Shot| {
         setup.references.contains(&shot.shaft)
             || setup.shafts.iter().any(|(name, _)| *name == shot.shaft)
     };
-    places(history, |end, shot| end.distance.is_none() && shot.counts() && known(shot))
+    places(history, seen, |end, shot| end.distance.is_none() && shot.counts() && known(shot))
 }
 
 impl Place {

@@ -20,13 +20,13 @@ pub struct BowMove {
     pub shots_after: usize,
 }
 
-/// All moves of the bow that were measured, in order; a sight moves all arrows alike and is none.
+/// All moves of the bow that were measured since the first shot that is read, in order; a sight moves all arrows alike and is none.
 pub fn bow_moves(history: &History, seen: &Observations) -> Vec<BowMove> {
     let bare = |bow| {
         let beside = seen.shots.iter().filter(|shot| shot.bow == bow);
         beside.filter(|shot| seen.kind_of(shot) == Kind::Bare).count()
     };
-    let changes = history.events.iter().filter_map(|event| match event {
+    let changes = history.events[seen.first_event..].iter().filter_map(|event| match event {
         Event::Bow(change) if change.part != BowPart::Sight => Some(change),
         _ => None,
     });

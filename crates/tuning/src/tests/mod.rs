@@ -21,6 +21,7 @@ mod left_out;
 mod next_end;
 mod nock;
 mod observations;
+mod old_shots;
 mod pairs;
 mod pause;
 mod planted_truth;

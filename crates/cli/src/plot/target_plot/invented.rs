@@ -159,7 +159,16 @@ fn advice(shafts: Vec<ShaftReport>) -> Advice {
     let step = Step::Finished(Ending::AllDecided);
     let archer = ArcherReport { spread: None };
     let measured_from = MeasuredFrom::Reference;
-    Advice { step, shafts, measured_from, bow, archer, pause: None, hints: Vec::new() }
+    Advice {
+        step,
+        shafts,
+        measured_from,
+        bow,
+        archer,
+        older_shots: 0,
+        pause: None,
+        hints: Vec::new(),
+    }
 }
 
 fn shot(shaft: ShaftName, index: Index, at: Point, lean: Lean) -> Shot {
