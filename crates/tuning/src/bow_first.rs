@@ -21,6 +21,9 @@ const WORTH_A_MOVE: f64 = 0.25;
 /// Fewer shots of the references may be one that flew far, and not the bow.
 const FEWEST_REFERENCES: usize = 3;
 
+/// With fewer bare shots the bow as it stands is not known.
+const SHOTS_TO_KNOW_THE_BOW: usize = 9;
+
 /// A move that brings in less than this is none: rounding must not walk.
 const NO_GAIN: f64 = 1e-4;
 
@@ -52,8 +55,18 @@ impl Judge<'_> {
         let large_mm = LARGE_SHARE * self.setup.tolerance.mm();
         let small = probability_within_circle(mean, &bow.offset.covariance_mm2, large_mm);
         self.references_shot >= FEWEST_REFERENCES
-            && bow.gain() >= WORTH_A_MOVE * bow.shafts as f64
+            && self.is_worth_moving(bow)
             && 1.0 - small >= SURELY
+    }
+
+    /// Whether the move brings in so many shafts more that it will be asked for once it is sure.
+    pub fn is_worth_moving(&self, bow: &BowReport) -> bool {
+        bow.gain() >= WORTH_A_MOVE * bow.shafts as f64
+    }
+
+    /// Whether enough bare shafts were shot with the bow as it stands.
+    pub fn knows_the_bow(&self) -> bool {
+        self.shots_with_bow >= SHOTS_TO_KNOW_THE_BOW
     }
 
     /// Where bare shafts as a whole land from the references in use.

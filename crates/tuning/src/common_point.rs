@@ -53,11 +53,14 @@ impl<'a> Judge<'a> {
         }
     }
 
-    /// The move that may still bring a shaft in: for a set it is in what is measured from.
+    /// The move that may still bring a shaft in: for a set it is in what is measured from, and a bow that is known and not
+    /// worth moving stays.
     pub fn shift_to_come(&self, bow: &BowReport) -> Offset {
         match self.setup.matching {
-            Matching::Reference => bow.wanted_shift,
-            Matching::Set => Offset::ZERO,
+            Matching::Reference if self.is_worth_moving(bow) || !self.knows_the_bow() => {
+                bow.wanted_shift
+            }
+            Matching::Reference | Matching::Set => Offset::ZERO,
         }
     }
 

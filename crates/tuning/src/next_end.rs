@@ -8,9 +8,6 @@ use crate::judge::{Candidate, Judge};
 use crate::look_ahead::Prospect;
 use crate::{Aim, OpenReason, PlannedShot, Purpose, Verdict};
 
-/// With fewer bare shots the bow as it stands is not known.
-const SHOTS_TO_KNOW_THE_BOW: usize = 9;
-
 /// After so many shots of the references their mean is known better than one more end tells.
 const REFERENCES_TO_KNOW_THEM: usize = 12;
 
@@ -46,7 +43,7 @@ impl Judge<'_> {
     /// Every shaft is worth a first look, and a new state of the bow a few shots: each tells of the others as well.
     fn is_worth_a_shot(&self, candidate: &Candidate<'_>, gain_per_shot: f64) -> bool {
         candidate.standing.counted.is_empty()
-            || self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW
+            || !self.knows_the_bow()
             || self.shots_lacking(candidate).is_some_and(|shots| shots <= WORTH_SHOOTING)
             || gain_per_shot >= self.policy.shot_cost
     }
@@ -75,7 +72,7 @@ impl Judge<'_> {
         let promise = candidate.promise().within;
         let aim = match () {
             () if standing.counted.is_empty() => Aim::FirstLook,
-            () if self.bow > 0 && self.shots_with_bow < SHOTS_TO_KNOW_THE_BOW => Aim::NewBow,
+            () if self.bow > 0 && !self.knows_the_bow() => Aim::NewBow,
             () if promise < self.policy.retire_at * 2.0 => Aim::Doubt,
             () if standing.shots_at(prospect.index, self.setup.positions) > 0 => Aim::Confirm,
             () => Aim::Try,

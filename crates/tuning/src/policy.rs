@@ -8,7 +8,8 @@
 pub struct Policy {
     /// A shaft is kept when its miss is inside the tolerance with at least this probability.
     pub keep_at: f64,
-    /// A shaft is retired when no index is inside the tolerance with at least this probability.
+    /// A shaft is retired when no index is inside the tolerance with at least this probability: a shaft on the border would take
+    /// twenty shots more, and they tell in the end that it lies on the border.
     pub retire_at: f64,
     /// A shaft is kept only when it repeats with at least this probability.
     pub repeats_at: f64,
@@ -41,7 +42,7 @@ impl Default for Policy {
     fn default() -> Self {
         Self {
             keep_at: 0.90,
-            retire_at: 0.05,
+            retire_at: 0.25,
             repeats_at: 0.80,
             loose_at: 0.05,
             keep_shots: 2,

@@ -70,7 +70,10 @@ pub const fn retire_reason(reason: RetireReason) -> &'static str {
 fn retired(reason: RetireReason, report: &ShaftReport, ruler: Ruler) -> String {
     let best = || {
         let miss = ruler.miss_of(report.miss.mean);
-        format!("at {}, its best mark, it still lands {miss} where it should", mark(report.index))
+        let (mark, within) = (mark(report.index), percent(report.within));
+        format!(
+            "at {mark}, its best mark, it still lands {miss} where it should, {within} sure to be inside"
+        )
     };
     match reason {
         RetireReason::CircleTooBig => format!("circle too big: {}", best()),

@@ -44,7 +44,7 @@ pub fn doubts(history: &History, policy: &Policy) -> Vec<Doubt> {
 
 fn reports(judge: &Judge<'_>) -> Vec<ShaftReport> {
     let candidates = judge.candidates();
-    let shift = judge.bow_report(&candidates).wanted_shift;
+    let shift = judge.shift_to_come(&judge.bow_report(&candidates));
     let report = |candidate| judge.report(candidate, judge.verdict(candidate, shift));
     candidates.iter().map(report).collect()
 }
