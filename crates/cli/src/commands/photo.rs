@@ -1,21 +1,24 @@
 //! `photo`: reads the hits of an end off a photo and records them.
 
+use std::ops::Range;
 use std::path::PathBuf;
 
-use quarterturn_entry::pixels::{self, TypedHoles};
+use quarterturn_entry::pixels::{self, TypedHole, TypedHoles};
 use quarterturn_entry::quantity::Unit;
 use quarterturn_entry::{Advising, Located};
-use quarterturn_geometry::{Millimetres, Pixel};
+use quarterturn_geometry::{Millimetres, Pixel, TailError};
 use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, Fault, JournalError, Stamp};
+use quarterturn_tuning::ShaftName;
 
 use crate::answer::Answer;
 use crate::args::PhotoArgs;
 use crate::failure::{Failure, Kind, Marked};
 use crate::opened::Opened;
 use crate::paper::Grid;
-use crate::photo::{By, Hit, PhotoView, Picture, hits};
+use crate::photo::{By, Hit, NoLean, PhotoCamera, PhotoView, Picture, Seen, hits, tails};
 use crate::plot::PhotoOverlay;
 use crate::refusal::{END_NOT_RECORDED, end_not_recorded};
+use crate::wording::either;
 use crate::{clock, input, json, output, screens};
 
 /// The grid is drawn so far beyond the marks.
@@ -32,6 +35,8 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
         inside(&photo, &holes, picture.size())?;
     }
     let hits = hits(&photo, &holes.typed.0).map_err(|hole| holes.beyond_the_horizon(hole))?;
+    let camera = camera(args, &photo, &holes, picture.as_ref())?;
+    let hits = leaning(&opened, &photo, camera.as_ref(), &holes, hits)?;
     let end = EndEntry {
         shots: hits.iter().map(|hit| hit.shot.clone()).collect(),
         evening: args.evening.clone(),
@@ -51,24 +56,19 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     let confirmed =
         if args.dry_run { None } else { Some(recorded(&mut opened, end, &stamp, &holes)?) };
     let overlay = overlay.map(|file| file.display().to_string());
-    let notices = screens::photo_notices(&photo, &hits, opened.ruler());
+    let seen = Seen { photo: &photo, camera: camera.as_ref(), hits: &hits };
+    let notices = screens::photo_notices(&seen, opened.ruler());
     let text = if args.json {
-        json::photo(&photo, &hits, confirmed.as_ref(), overlay)?
+        json::photo(&seen, confirmed.as_ref(), overlay)?
     } else {
-        said(&opened, &photo, &hits, confirmed.is_some(), overlay)
+        said(&opened, &seen, confirmed.is_some(), overlay)
     };
     let told = confirmed.iter().flat_map(screens::what_else);
     Ok(Answer::new(text).noticing(opened.notices()).noticing(notices).noticing(told))
 }
 
-fn said(
-    opened: &Opened,
-    photo: &PhotoView,
-    hits: &[Hit],
-    is_recorded: bool,
-    overlay: Option<String>,
-) -> String {
-    let seen = screens::photo(photo, hits, opened.ruler());
+fn said(opened: &Opened, seen: &Seen, is_recorded: bool, overlay: Option<String>) -> String {
+    let seen = screens::photo(seen, opened.ruler());
     let look =
         overlay.map(|file| format!("Look: {file} has the grid and the hits on the photo.\n"));
     let rest = if is_recorded {
@@ -81,6 +81,34 @@ fn said(
         .filter(|part| !part.is_empty())
         .collect::<Vec<_>>()
         .join("\n")
+}
+
+/// The camera, where a tail is read in the picture.
+fn camera(
+    args: &PhotoArgs,
+    photo: &PhotoView,
+    holes: &Holes,
+    picture: Option<&Picture>,
+) -> Result<Option<PhotoCamera>, Failure> {
+    let is_asked = holes.typed.0.iter().any(|hole| hole.tail.is_some());
+    let of = || PhotoCamera::of(args, photo, picture.map(Picture::size));
+    is_asked.then(of).transpose()
+}
+
+/// The hits with the leans of their arrows.
+fn leaning(
+    opened: &Opened,
+    photo: &PhotoView,
+    camera: Option<&PhotoCamera>,
+    holes: &Holes,
+    hits: Vec<Hit>,
+) -> Result<Vec<Hit>, Failure> {
+    let Some(PhotoCamera { camera, .. }) = camera else { return Ok(hits) };
+    let references = &opened.journal.state().history().setup.references;
+    let is_reference = |name: &str| references.iter().any(|one| one.as_str() == name);
+    let tails = tails(photo, camera, &holes.typed.0, is_reference);
+    let tails = tails.map_err(|no_lean| holes.no_lean(&no_lean, references))?;
+    Ok(hits.into_iter().zip(tails).map(|(hit, tail)| hit.with(tail)).collect())
 }
 
 /// Records the end.
@@ -115,6 +143,8 @@ fn drawn(
     let out_mm = photo.marks.iter().map(|mark| mark.point.x_mm.abs().max(mark.point.y_mm.abs()));
     let reach = Millimetres::new(out_mm.fold(0.0, f64::max) + BEYOND_MM);
     let marks: Vec<Pixel> = photo.marks.iter().map(|mark| mark.pixel).collect();
+    let tails: Vec<_> =
+        hits.iter().filter_map(|hit| Some([hit.pixel, hit.tail.as_ref()?.pixel])).collect();
     let named: Vec<_> = hits.iter().map(|hit| (hit.shot.shaft.clone(), hit.pixel)).collect();
     let told = match &photo.by {
         By::Picture(_) => "by marks found in it",
@@ -130,6 +160,7 @@ fn drawn(
         lines: &grid.lines(reach),
         marks: &marks,
         hits: &named,
+        tails: &tails,
     };
     Ok(overlay.svg())
 }
@@ -164,6 +195,28 @@ impl Holes {
 
     fn wrong(&self, hole: usize, label: &str, hint: &str) -> Failure {
         let span = self.typed.0.get(hole).map_or(0..0, |hole| hole.pixel_span.clone());
+        self.wrong_at(span, label, hint)
+    }
+
+    /// The same of a tail.
+    fn wrong_tail(&self, hole: usize, label: &str, hint: &str) -> Failure {
+        let tail = self.typed.0.get(hole).and_then(|hole| hole.tail.as_ref());
+        self.wrong_at(tail.map_or(0..0, |tail| tail.span.clone()), label, hint)
+    }
+
+    fn no_lean(&self, why: &NoLean, references: &[ShaftName]) -> Failure {
+        let (hole, label, hint) = match why {
+            NoLean::NoReference { hole } => (
+                hole,
+                "leans are read beside the reference, and its tail is not given".to_owned(),
+                format!("give the pixel of the tail of {} as well", either(references)),
+            ),
+            NoLean::Tail { hole, error } => (hole, error.to_string(), way_on(error).to_owned()),
+        };
+        self.wrong_tail(*hole, &label, &hint)
+    }
+
+    fn wrong_at(&self, span: Range<usize>, label: &str, hint: &str) -> Failure {
         let marked = self.marked.clone().wrong(span, label);
         Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting([hint])
     }
@@ -186,8 +239,26 @@ fn inside(photo: &PhotoView, holes: &Holes, size: [u32; 2]) -> Result<(), Failur
         let what = format!("mark {} at {x_px},{y_px} is outside the picture", mark + 1);
         return Err(Failure::new(Kind::Data, what).hinting([told]));
     }
-    match holes.typed.0.iter().position(|hole| is_outside(hole.pixel)) {
-        Some(hole) => Err(holes.wrong(hole, "this is outside the picture", &told)),
+    let label = "this is outside the picture";
+    if let Some(hole) = holes.typed.0.iter().position(|hole| is_outside(hole.pixel)) {
+        return Err(holes.wrong(hole, label, &told));
+    }
+    let has_outside =
+        |hole: &TypedHole| hole.tail.as_ref().is_some_and(|tail| is_outside(tail.pixel));
+    match holes.typed.0.iter().position(has_outside) {
+        Some(hole) => Err(holes.wrong_tail(hole, label, &told)),
         None => Ok(()),
+    }
+}
+
+/// What to do about a tail that cannot be.
+fn way_on(error: &TailError) -> &'static str {
+    match error {
+        TailError::FromTheSide => {
+            "take the picture from straighter ahead and from farther out than the nocks stand; or take this tail out"
+        }
+        _ => {
+            "say how far the arrow sticks out, as s62cm, or read the pixels of its hole and of the end of its nock again"
+        }
     }
 }

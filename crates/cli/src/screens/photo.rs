@@ -3,21 +3,61 @@
 use quarterturn_geometry::Millimetres;
 use quarterturn_photo::Found;
 
-use crate::photo::{Among, By, Hit, PhotoView, Reading};
-use crate::wording::{Ruler, Table, all, paragraph};
+use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
+use crate::wording::{Ruler, Table, all, paragraph, tail};
 
 /// Marks or lines that are farther off than this are off for a reason.
 const SUSPICIOUS_MM: f64 = 1.0;
 
-/// The marks in a sentence, and the hits in a table.
-pub fn photo(photo: &PhotoView, hits: &[Hit], ruler: Ruler) -> String {
-    let mut table = Table::new(["shaft", "hit", "known to"]);
-    for hit in hits {
+/// An eye reads a tail to so much: less well a photo should not.
+const POOR_LEAN_DEG: f64 = 1.5;
+
+/// The marks and the camera in a sentence each, and the hits in a table.
+pub fn photo(seen: &Seen, ruler: Ruler) -> String {
+    let marks = paragraph("Marks: ", &marks(seen.photo));
+    let camera = seen.camera.map(|camera| paragraph("Camera: ", &where_it_stood(camera, ruler)));
+    let said: Vec<String> = [Some(marks), camera].into_iter().flatten().collect();
+    format!("{}\n\n{}\n", said.join("\n"), hits(seen, ruler).join("\n"))
+}
+
+fn hits(seen: &Seen, ruler: Ruler) -> Vec<String> {
+    let row = |hit: &Hit| {
         let known = ruler.read(hit.read_sd);
-        table.row([hit.shot.shaft.clone(), ruler.hit(hit.point.from_spot()), known]);
+        [hit.shot.shaft.clone(), ruler.hit(hit.point.from_spot()), known]
+    };
+    if seen.camera.is_none() {
+        let mut table = Table::new(["shaft", "hit", "known to"]);
+        seen.hits.iter().for_each(|hit| table.row(row(hit)));
+        return table.lines().collect();
     }
-    let lines: Vec<String> = table.lines().collect();
-    format!("{}\n\n{}\n", paragraph("Marks: ", &marks(photo)), lines.join("\n"))
+    let mut table = Table::new(["shaft", "hit", "known to", "tail", "known to"]);
+    for hit in seen.hits {
+        let [shaft, at, known] = row(hit);
+        let lean = tail(hit.tail.as_ref().map(|tail| tail.lean));
+        let lean = lean.strip_prefix("tail ").unwrap_or(&lean).to_owned();
+        table.row([shaft, at, known, lean, hit.tail.as_ref().map(lean_known).unwrap_or_default()]);
+    }
+    table.lines().collect()
+}
+
+fn lean_known(tail: &Tail) -> String {
+    format!("{:.1} deg", tail.lean_sd.degrees().max(0.1))
+}
+
+fn where_it_stood(PhotoCamera { camera, lens }: &PhotoCamera, ruler: Ruler) -> String {
+    let [x, y, z] = camera.place_mm();
+    let away = ruler.distance(Millimetres::new(x.hypot(y).hypot(z)));
+    let aside = x.hypot(y).atan2(z).to_degrees();
+    let taken = match lens {
+        KnownLens::Said => "as you say",
+        KnownLens::ByMarks => "by the marks",
+    };
+    format!(
+        "{away} from the spot, {aside:.0} deg from straight ahead; its lens is one of {:.0} mm in the terms of 35 mm film, {taken}, \
+         known to {:.0} %. Tails are beside the reference's.",
+        camera.focal().mm(),
+        100.0 * camera.focal_spread()
+    )
 }
 
 fn marks(photo: &PhotoView) -> String {
@@ -52,7 +92,7 @@ fn in_the_picture(found: &Found) -> String {
 }
 
 /// What is said beside it: what makes the hits worse known than they look.
-pub fn photo_notices(photo: &PhotoView, hits: &[Hit], ruler: Ruler) -> Vec<String> {
+pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<String> {
     let lens = "a lens that bends straight lines, a face that does not lie flat, or a mark that was misread";
     let off = photo
         .off()
@@ -70,7 +110,8 @@ pub fn photo_notices(photo: &PhotoView, hits: &[Hit], ruler: Ruler) -> Vec<Strin
             off.mm()
         )
     });
-    [off, shown, by_lines, outside(hits, ruler)].into_iter().flatten().collect()
+    let poor = camera.and_then(|camera| poor_leans(camera, hits));
+    [off, shown, by_lines, outside(hits, ruler), poor].into_iter().flatten().collect()
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
@@ -86,4 +127,27 @@ fn outside(hits: &[Hit], ruler: Ruler) -> Option<String> {
     let are = if outside.len() == 1 { "is" } else { "are" };
     (!outside.is_empty())
         .then(|| format!("{names} {are} outside the marks, where less is known: to {worst}"))
+}
+
+/// That some tails are known badly, and what would make them better known.
+fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
+    let tails = hits.iter().filter_map(|hit| Some((&hit.shot.shaft, hit.tail.as_ref()?)));
+    let poor: Vec<(&String, &Tail)> =
+        tails.filter(|(_, tail)| tail.lean_sd.degrees() > POOR_LEAN_DEG).collect();
+    let worst_deg = poor.iter().map(|(_, tail)| tail.lean_sd.degrees()).fold(0.0, f64::max);
+    let way_on = match camera.lens {
+        _ if poor.iter().any(|(_, tail)| tail.protruding.is_none()) => {
+            "say how far the arrows stick out, as s62cm"
+        }
+        KnownLens::ByMarks => "say the lens, as --lens 26mm",
+        KnownLens::Said => "from straighter ahead and nearer by they are known better",
+    };
+    let (names, is) =
+        (all(poor.iter().map(|(name, _)| name)), if poor.len() == 1 { "is" } else { "are" });
+    let whose = if poor.len() == 1 { "the tail" } else { "the tails" };
+    (!poor.is_empty()).then(|| {
+        format!(
+            "{whose} of {names} {is} known to {worst_deg:.1} deg only, and so weighed: {way_on}"
+        )
+    })
 }

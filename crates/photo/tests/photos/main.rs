@@ -11,6 +11,7 @@ mod camera;
 mod hostile;
 mod scene;
 mod sheet;
+mod tails;
 
 use quarterturn_geometry::{Homography, Mark, Millimetres, Pixel, Point};
 use quarterturn_photo::{Corner, Found, Luminance, NotFound, find};
@@ -40,20 +41,29 @@ fn worst_mm(view: &Homography, camera: &Camera) -> f64 {
     places.map(off_mm).fold(0.0, f64::max)
 }
 
+/// How many views are played where usually `few` are.
+fn views(few: u64) -> u64 {
+    std::env::var("QUARTERTURN_VIEWS").map_or(few, |n| n.parse().unwrap())
+}
+
 fn photo(seed: u64, sheet: &Sheet) -> (Scene, Luminance) {
     let mut scene = Scene::of(seed, SIZE, BEND);
     let photo = scene.photo(sheet);
-    if let Ok(folder) = std::env::var("QUARTERTURN_PHOTOS") {
-        write(&folder, seed, &scene, &photo);
-    }
+    write(&seed.to_string(), &scene, &photo);
     (scene, photo)
 }
 
-/// The photo as a PGM, and beside it where its marks and holes are, on the face and in it.
-fn write(folder: &str, seed: u64, scene: &Scene, photo: &Luminance) {
+/// The focal length in the terms of 35 mm film, mm.
+fn on_film(camera: &Camera) -> f64 {
+    camera.focal * 43.27 / (camera.width as f64).hypot(camera.height as f64)
+}
+
+/// The photo as a PGM, and beside it where its marks, holes and tails are, before the face and in it; if that is asked for.
+fn write(name: &str, scene: &Scene, photo: &Luminance) {
+    let Ok(folder) = std::env::var("QUARTERTURN_PHOTOS") else { return };
     let header = format!("P5 {} {} 255\n", photo.width(), photo.height());
     let bytes = [header.as_bytes(), photo.values()].concat();
-    std::fs::write(format!("{folder}/{seed}.pgm"), bytes).unwrap();
+    std::fs::write(format!("{folder}/{name}.pgm"), bytes).unwrap();
     let marks = Corner::ALL.map(|corner| corner.point(SPACING));
     let holes = scene.holes.iter().map(|hole| Point::new(hole.x, hole.y));
     let line = |at: Point| {
@@ -61,12 +71,18 @@ fn write(folder: &str, seed: u64, scene: &Scene, photo: &Luminance) {
         format!("{:.2},{:.2}={x_px:.1},{y_px:.1}\n", at.x_mm, at.y_mm)
     };
     let lines: String = marks.into_iter().chain(holes).map(line).collect();
-    std::fs::write(format!("{folder}/{seed}.txt"), lines).unwrap();
+    let tail = |at: &nalgebra::Vector3<f64>| {
+        let seen = scene.camera.pixel(*at).map(|seen| format!("{:.1},{:.1}", seen.x, seen.y));
+        format!("{:.2},{:.2},{:.2}={}\n", at.x, at.y, at.z, seen.unwrap_or_default())
+    };
+    let tails: String = scene.tails.iter().map(tail).collect();
+    let lens = format!("lens={:.1}\n", on_film(&scene.camera));
+    std::fs::write(format!("{folder}/{name}.txt"), lines + &tails + &lens).unwrap();
 }
 
 #[test]
 fn the_marks_are_found_and_the_hits_are_right() {
-    let views = std::env::var("QUARTERTURN_VIEWS").map_or(VIEWS, |n| n.parse().unwrap());
+    let views = views(VIEWS);
     let sheet = Sheet::printed();
     let mut found: Vec<(f64, Found)> = Vec::new();
     let mut covered = 0;
@@ -100,19 +116,20 @@ fn the_marks_are_found_and_the_hits_are_right() {
 /// The photos that other tests and the documents use are views of these scenes.
 #[test]
 fn the_committed_photos_are_of_these_scenes() {
-    for (committed, seed) in [
-        (include_str!("../../../../fixtures/photo/slanting.json"), 10),
-        (include_str!("../../../../fixtures/photo/covered.json"), 90),
+    let near = |seed| Scene::of(seed, SIZE, BEND);
+    for (committed, view, scene) in [
+        (include_str!("../../../../fixtures/photo/slanting.json"), "10", near(10)),
+        (include_str!("../../../../fixtures/photo/covered.json"), "90", near(90)),
+        (include_str!("../../../../fixtures/photo/tails.json"), "tails-9", tails::scene(9)),
     ] {
-        assert!(committed.contains(&format!("\"view\": {seed},")));
-        let scene = Scene::of(seed, SIZE, BEND);
+        assert!(committed.contains(&format!("\"view\": \"{view}\",")), "{view}");
         let marks = Corner::ALL.map(|corner| corner.point(SPACING));
         let holes = scene.holes.iter().map(|hole| Point::new(hole.x, hole.y));
         for at in marks.into_iter().chain(holes) {
             let Pixel { x_px, y_px } = pixel(&scene.camera, at);
             let written = |value: f64| format!("    {:?}", (value * 10.0).round() / 10.0);
             let [x, y] = [x_px, y_px].map(written);
-            assert!(committed.contains(&format!("{x},\n{y}\n")), "{seed}: {x} {y}");
+            assert!(committed.contains(&format!("{x},\n{y}\n")), "{view}: {x} {y}");
         }
     }
 }
