@@ -9,6 +9,8 @@ mod slip;
 mod tail_error;
 
 #[cfg(test)]
+mod chessboards;
+#[cfg(test)]
 mod tests;
 
 use nalgebra::{Matrix2, Vector2};
