@@ -21,6 +21,8 @@ struct PhotoAnswer {
     marks_unlike: Option<f64>,
     #[serde(skip_serializing_if = "Option::is_none")]
     lines_off_mm: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    drawn_mm: Option<f64>,
     marks: Vec<MarkAnswer>,
     read_to_px: f64,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -96,6 +98,9 @@ pub fn photo(
         lines_off_mm: found
             .and_then(|found| found.lines)
             .map(quarterturn_geometry::Millimetres::mm),
+        drawn_mm: found
+            .and_then(|found| found.drawn)
+            .map(|drawn| (drawn.mm() * 10.0).round() / 10.0),
         marks: marks(photo),
         read_to_px: photo.reading.px(),
         camera: camera.map(camera_answer),

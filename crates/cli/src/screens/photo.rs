@@ -6,6 +6,10 @@ use quarterturn_photo::Found;
 use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
 use crate::wording::{Ruler, Table, all, paragraph, tail};
 
+/// A face that was drawn with its marks so much farther apart or nearer than was said, as a share, was shrunk or measured wrongly; less
+/// is a tape's and a lens's own.
+const DRAWN_OTHERWISE: f64 = 0.008;
+
 /// Marks or lines that are farther off than this are off for a reason.
 const SUSPICIOUS_MM: f64 = 1.0;
 
@@ -111,12 +115,29 @@ pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<
         )
     });
     let poor = camera.and_then(|camera| poor_leans(camera, hits));
-    [off, shown, by_lines, outside(hits, ruler), poor].into_iter().flatten().collect()
+    let drawn = drawn_otherwise(photo);
+    [off, shown, by_lines, drawn, outside(hits, ruler), poor].into_iter().flatten().collect()
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
     let By::Picture(found) = &photo.by else { return None };
     found.lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
+}
+
+/// That the face was drawn with another spacing than was said.
+fn drawn_otherwise(photo: &PhotoView) -> Option<String> {
+    let By::Picture(found) = &photo.by else { return None };
+    let (drawn, said_mm) = (found.drawn?, 2.0 * photo.marks.first()?.point.y_mm);
+    let share = said_mm / drawn.mm() - 1.0;
+    let size = if share < 0.0 { "smaller" } else { "larger" };
+    (share.abs() > DRAWN_OTHERWISE).then(|| {
+        format!(
+            "by its grid this face was drawn with marks about {:.0} mm apart, and you say {said_mm:.1} mm: right if your tape says so \
+             and the print came out {:.0} % {size}; else all hits are wrong by that much",
+            drawn.mm(),
+            100.0 * share.abs()
+        )
+    })
 }
 
 fn outside(hits: &[Hit], ruler: Ruler) -> Option<String> {

@@ -2,7 +2,7 @@
 
 use nalgebra::Vector3;
 use quarterturn_geometry::{
-    Camera, Lean, Lens, Mark, Millimetres, Offset, Pixel, SeenLean, SeenShaft,
+    Angle, Camera, Lean, Lens, Mark, Millimetres, Offset, Pixel, SeenLean, SeenShaft,
 };
 use quarterturn_photo::{Corner, find};
 
@@ -12,7 +12,7 @@ use crate::sheet::Sheet;
 use crate::{BEND, SPACING, on_film, views, write};
 
 const SIZE: [usize; 2] = [1600, 1200];
-const VIEWS: u64 = 5;
+const VIEWS: u64 = 6;
 /// Pixels are read to this.
 const READ_PX: f64 = 2.0;
 
@@ -44,50 +44,46 @@ fn shafts(scene: &Scene) -> Vec<(Lean, SeenShaft)> {
     ends.filter_map(shaft).collect()
 }
 
+/// For each arrow but the first how far off its lean beside the first is, and what that is known to, both in degrees; nothing
+/// where the marks are not found.
+fn leans(seed: u64, sheet: &Sheet) -> Option<Vec<[f64; 2]>> {
+    let mut scene = scene(seed);
+    let photo = scene.photo(sheet);
+    write(&format!("tails-{seed}"), &scene, &photo);
+    let found = find(&photo, SPACING).ok()?;
+    let mark = |(corner, pixel): (&Corner, Pixel)| Mark { pixel, point: corner.point(SPACING) };
+    let marks: Vec<Mark> = Corner::ALL.iter().zip(found.pixels).map(mark).collect();
+    // As the lens is named, a little beside the truth.
+    let named = Millimetres::new((on_film(&scene.camera) * 1.04).round());
+    let lens = Lens::of_film(named, 0.05, SIZE.map(|side| side as u32));
+    let camera = Camera::of_marks(&marks, &found.view, &lens, READ_PX).unwrap();
+    assert!(camera.misfit() < 4.0, "{seed}: {}", camera.misfit());
+    let (truth, shafts): (Vec<Lean>, Vec<SeenShaft>) = shafts(&scene).into_iter().unzip();
+    let seen: Vec<SeenLean> = shafts.iter().map(|shaft| camera.lean(shaft).unwrap()).collect();
+    let spreads = SeenLean::spreads(&seen);
+    let beside = |at: usize| {
+        let read = seen[at].lean.relative_to(seen[0].lean);
+        let is = truth[at].relative_to(truth[0]);
+        let [x, y] = [read.x - is.x, read.y - is.y].map(Angle::degrees);
+        [x.hypot(y), spreads[at].degrees().hypot(spreads[0].degrees())]
+    };
+    Some((1..seen.len()).map(beside).collect())
+}
+
 #[test]
 fn leans_from_rendered_photos_hold_what_is_said() {
-    let sheet = Sheet::printed();
-    let (mut found_in, mut leans, mut outside, mut worst, mut sds) = (0, 0.0, 0.0, 0.0_f64, 0.0);
-    let views = views(VIEWS);
-    for seed in 0..views {
-        let mut scene = scene(seed);
-        let photo = scene.photo(&sheet);
-        write(&format!("tails-{seed}"), &scene, &photo);
-        let Ok(found) = find(&photo, SPACING) else { continue };
-        found_in += 1;
-        let marks: Vec<Mark> = Corner::ALL
-            .iter()
-            .zip(found.pixels)
-            .map(|(corner, pixel)| Mark { pixel, point: corner.point(SPACING) })
-            .collect();
-        let size = SIZE.map(|side| side as u32);
-        // As the lens is named, 4 % beside the truth.
-        let named = Millimetres::new((on_film(&scene.camera) * 1.04).round());
-        let lens = Lens::of_film(named, 0.05, size);
-        let camera = Camera::of_marks(&marks, &found.view, &lens, READ_PX).unwrap();
-        assert!(camera.misfit() < 4.0, "{seed}: {}", camera.misfit());
-        let (truth, shafts): (Vec<Lean>, Vec<SeenShaft>) = shafts(&scene).into_iter().unzip();
-        let seen: Vec<SeenLean> = shafts.iter().map(|shaft| camera.lean(shaft).unwrap()).collect();
-        let spreads = SeenLean::spreads(&seen);
-        for at in 1..seen.len() {
-            let [read, is] =
-                [seen[at].lean.relative_to(seen[0].lean), truth[at].relative_to(truth[0])];
-            let off_deg =
-                (read.x.degrees() - is.x.degrees()).hypot(read.y.degrees() - is.y.degrees());
-            let said_deg = spreads[at].degrees().hypot(spreads[0].degrees());
-            leans += 1.0;
-            worst = worst.max(off_deg);
-            sds += said_deg;
-            outside += f64::from(u8::from(off_deg > said_deg * 2.45));
-        }
-    }
+    let (sheet, views) = (Sheet::printed(), views(VIEWS));
+    let found: Vec<_> = (0..views).filter_map(|seed| leans(seed, &sheet)).collect();
+    let leans: Vec<[f64; 2]> = found.iter().flatten().copied().collect();
+    let count = leans.len() as f64;
+    let worst_deg = leans.iter().map(|lean| lean[0]).fold(0.0, f64::max);
+    let said_deg = leans.iter().map(|lean| lean[1]).sum::<f64>() / count;
+    // The radius that holds 95 % of what is known alike along both axes.
+    let outside = leans.iter().filter(|[off, said]| *off > said * 2.448).count() as f64;
     println!(
-        "{found_in} of {views} found, {leans} leans beside the first, worst {worst:.2} deg, said {:.2} deg, {outside} outside 95 %",
-        sds / leans
+        "{} of {views} found, {count} leans beside the first, worst {worst_deg:.2} deg, known to {said_deg:.2} deg, {outside} outside",
+        found.len()
     );
-    assert!(
-        found_in as f64 >= 0.8 * views as f64 && leans >= 2.0 * views as f64 - 5.0,
-        "{found_in} {leans}"
-    );
-    assert!(outside <= 0.15 * leans && worst <= 2.5, "{outside} of {leans}, {worst}");
+    assert!(found.len() as f64 >= 0.6 * views as f64 && count >= views as f64, "{count}");
+    assert!(outside <= 0.1 * count && worst_deg <= 1.0, "{outside} of {count}, {worst_deg}");
 }
