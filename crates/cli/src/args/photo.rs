@@ -7,8 +7,8 @@ use clap::{ArgGroup, Args};
 const EXAMPLES: &str = "Examples:
   quarterturn photo dozen.journal face.jpg --spacing 166mm \\
       --hole R=442,347 --hole \"7=374,317 i3 p\"
-  quarterturn photo dozen.journal face.jpg --spacing 166mm --lens 52mm \\
-      --hole \"R=442,347 t610,208 s62cm\" --hole \"7=374,317 t451,166\"
+  quarterturn photo dozen.journal nocks.jpg --spacing 166mm --lens 104mm \\
+      --hole \"R=675,544 t921,639 s60cm\" --hole \"7=786,618 t1164,867\"
   quarterturn photo dozen.journal --spacing 60cm \\
       --marks \"412,388 2650,301 2781,2412 355,2290\" --holes holes.txt";
 
@@ -17,8 +17,8 @@ const AFTER_HELP: &str =
 viewers show them. Behind the pixel of a hole stand the words of a line of `end`
 but for the hit: i3 the mark, tl2 the tail, g p the call, w k n q x b flags.
 
-A tail can be read in the picture as well: t610,208 is the end of the nock, and
-s62cm how far the arrow sticks out. Then read all tails of the end so, that of
+A tail can be read in the picture as well: t921,639 is the end of the nock, and
+s60cm how far the arrow sticks out. Then read all tails of the end so, that of
 the reference among them, since leans are beside it. --lens, the zoom reckoned
 in, makes them better known; leave it out if the picture was cut.
 

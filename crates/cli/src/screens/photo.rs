@@ -161,7 +161,7 @@ fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
             "say how far the arrows stick out, as s62cm"
         }
         KnownLens::ByMarks => "say the lens, as --lens 26mm",
-        KnownLens::Said => "from straighter ahead and nearer by they are known better",
+        KnownLens::Said => "a picture from straighter ahead tells more",
     };
     let (names, is) =
         (all(poor.iter().map(|(name, _)| name)), if poor.len() == 1 { "is" } else { "are" });

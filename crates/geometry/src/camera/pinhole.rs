@@ -14,8 +14,8 @@ pub(super) type Step = SVector<f64, NUMBERS>;
 const STRAIGHTENING: usize = 8;
 /// Two tails that fit must be so far apart, or else the ray runs along the sphere and neither is known.
 const APART_DEG: f64 = 20.0;
-/// An arrow that leans more does not stick.
-const MOST_LEAN_DEG: f64 = 60.0;
+/// No arrow stands so far over in a face that it was shot at.
+const MOST_LEAN_DEG: f64 = 35.0;
 
 /// Where a camera stands and how it sees.
 #[derive(Clone, Copy, Debug, PartialEq)]
