@@ -76,7 +76,7 @@ fn lenses_that_marks_do_not_go_with() {
     let folder = folder();
     let at_the_butt = "or take the pixels of tails out, and say what was read at the butt";
     let message = plain(
-        "the marks do not go with this lens before a whole picture, and so no lean is read",
+        "the marks do not go with this lens before a whole picture: by them it is one of about 128 mm",
         &["leave --lens out if you zoomed or the picture was cut", at_the_butt],
     );
     let hole = ["--spacing", SPACING, "--hole", "R=442,347 t500,500"];
@@ -91,6 +91,11 @@ fn lenses_that_marks_do_not_go_with() {
     );
     let marks = ["--marks", "1000,1000 3000,1000 3000,1500 800,2600", "--size", "4000,3000"];
     refused(&folder, &[&marks, &hole[..]].concat(), 3, &message);
+    let message = plain(
+        "the marks do not go with this lens before a whole picture",
+        &["leave --lens out if you zoomed or the picture was cut", at_the_butt],
+    );
+    refused(&folder, &[&marks, &hole[..], &["--lens", "26mm"]].concat(), 3, &message);
 }
 
 #[test]

@@ -160,7 +160,7 @@ fn teeth(profiles: &[Profile; 2], pitch_mm: f64) -> impl Iterator<Item = (i32, f
     })
 }
 
-/// How much darker every so manieth line is than the others.
+/// How much darker every line of so many is than the others between.
 fn bold(profiles: &[Profile; 2], pitch_mm: f64, every: u32) -> f64 {
     let mean = |is_bold: bool| {
         let teeth = teeth(profiles, pitch_mm);

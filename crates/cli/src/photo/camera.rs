@@ -21,6 +21,8 @@ const LENSES_MM: std::ops::RangeInclusive<f64> = 5.0..=1000.0;
 const LONGEST_PX: f64 = 100_000.0;
 /// Standard deviations: marks that go less well with a lens have another, or the picture was cut.
 const WORST_MISFIT: f64 = 4.0;
+/// The same of a lens that is another than the marks say by themselves.
+const WORST_OFF: f64 = 3.0;
 
 /// The camera, and how its lens is known.
 pub struct PhotoCamera {
@@ -51,16 +53,31 @@ impl PhotoCamera {
             (None, Some(text)) => said_size(text)?,
             (None, None) => return Err(unknown_size()),
         };
-        let said = args.lens.as_deref().map(said_lens).transpose()?;
-        let (lens, focal, spread) = match said {
-            Some(focal) => (KnownLens::Said, focal, SAID_SPREAD),
-            None => (KnownLens::ByMarks, Millimetres::new(USUAL_MM), USUAL_SPREAD),
+        let by_marks = camera(photo, Millimetres::new(USUAL_MM), USUAL_SPREAD, size);
+        let Some(text) = &args.lens else {
+            let camera = by_marks.ok_or_else(no_usual_lens)?;
+            return Ok(Self { camera, lens: KnownLens::ByMarks });
         };
-        let usual = Lens::of_film(focal, spread, size);
-        let camera = Camera::of_marks(&photo.marks, &photo.view, &usual, photo.reading.px());
-        let camera = camera.filter(|camera| camera.misfit() <= WORST_MISFIT);
-        camera.map(|camera| Self { camera, lens }).ok_or_else(|| no_such_lens(lens))
+        let said = said_lens(text)?;
+        let by_marks = by_marks.as_ref();
+        let told = by_marks.filter(|camera| !goes_with(camera, said)).map(Camera::focal);
+        let camera = camera(photo, said, SAID_SPREAD, size).filter(|_| told.is_none());
+        let camera = camera.ok_or_else(|| another_lens(told))?;
+        Ok(Self { camera, lens: KnownLens::Said })
     }
+}
+
+/// The camera that goes with the marks and with what is known of its lens.
+fn camera(photo: &PhotoView, focal: Millimetres, spread: f64, size: [u32; 2]) -> Option<Camera> {
+    let lens = Lens::of_film(focal, spread, size);
+    let camera = Camera::of_marks(&photo.marks, &photo.view, &lens, photo.reading.px());
+    camera.filter(|camera| camera.misfit() <= WORST_MISFIT)
+}
+
+/// Whether a lens is near enough to what the marks say by themselves.
+fn goes_with(by_marks: &Camera, said: Millimetres) -> bool {
+    let off = (said.mm() / by_marks.focal().mm()).ln();
+    off.abs() <= WORST_OFF * by_marks.focal_spread().hypot(SAID_SPREAD)
 }
 
 fn said_lens(text: &str) -> Result<Millimetres, Failure> {
@@ -90,17 +107,20 @@ fn unknown_size() -> Failure {
     ])
 }
 
-fn no_such_lens(lens: KnownLens) -> Failure {
-    let at_the_butt = "or take the pixels of tails out, and say what was read at the butt";
-    let (what, hint) = match lens {
-        KnownLens::Said => (
-            "the marks do not go with this lens before a whole picture, and so no lean is read",
-            "leave --lens out if you zoomed or the picture was cut",
-        ),
-        KnownLens::ByMarks => (
-            "the marks go with no usual lens before a whole picture, and so no lean is read",
-            "was it cut, or does its lens bend straight lines? read the marks again, or take the picture as the telephone made it",
-        ),
-    };
-    Failure::new(Kind::Data, what).hinting([hint, at_the_butt])
+const AT_THE_BUTT: &str = "or take the pixels of tails out, and say what was read at the butt";
+
+fn no_usual_lens() -> Failure {
+    let what = "the marks go with no usual lens before a whole picture, and so no lean is read";
+    let hint = "was it cut, or does its lens bend straight lines? read the marks again, or take the picture as the telephone made it";
+    Failure::new(Kind::Data, what).hinting([hint, AT_THE_BUTT])
+}
+
+/// The marks do not go with the lens that was said, and perhaps tell of another.
+fn another_lens(told: Option<Millimetres>) -> Failure {
+    let another = told.map_or_else(String::new, |told| {
+        format!(": by them it is one of about {:.0} mm", told.mm())
+    });
+    let what = format!("the marks do not go with this lens before a whole picture{another}");
+    let hint = "leave --lens out if you zoomed or the picture was cut";
+    Failure::new(Kind::Data, what).hinting([hint, AT_THE_BUTT])
 }

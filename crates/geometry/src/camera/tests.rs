@@ -9,7 +9,9 @@ use rand_pcg::Pcg64;
 use serde_json::Value;
 
 use super::*;
-use crate::tolerance::{CAMERA, CAMERA_MM, LEANS_WITHIN, PLANTED_LEAN_DEG, assert_within};
+use crate::tolerance::{
+    CAMERA, CAMERA_MM, LEANS_WITHIN, PLANTED_LEAN_DEG, TWO_DECIMALS, assert_within,
+};
 use crate::{Pixel, Point, ShaftDirection};
 
 fn pair(value: &Value) -> [f64; 2] {
@@ -111,6 +113,20 @@ const EXACT: SeenShaft = SeenShaft {
     length: Millimetres::new(600.0),
     length_sd: Millimetres::new(1e-6),
 };
+
+/// The example that docs/methods.md works by hand.
+#[test]
+fn a_tail_from_straight_ahead() {
+    let lens = Lens::of_film(Millimetres::new(26.0), 0.05, SIZE);
+    let pinhole = looking(Vector3::new(0.0, 0.0, 1200.0), Vector3::zeros(), &lens);
+    let pinhole = Pinhole { focal_px: 1000.0, ..pinhole };
+    let tail = pinhole.middle + Vector2::new(100.0, 0.0);
+    for (length_mm, lean_deg) in [(603.0, 5.71), (613.0, 5.52)] {
+        let shaft = pinhole.shaft(Vector3::zeros(), tail, Millimetres::new(length_mm)).unwrap();
+        assert_within(Lean::from(shaft).x.degrees(), lean_deg, TWO_DECIMALS);
+        assert_within(Lean::from(shaft).y.degrees(), 0.0, TWO_DECIMALS);
+    }
+}
 
 const SIZE: [u32; 2] = [4000, 3000];
 const CORNERS_MM: [[f64; 2]; 4] = [[-83.0, 83.0], [83.0, 83.0], [83.0, -83.0], [-83.0, -83.0]];
