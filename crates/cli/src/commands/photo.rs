@@ -1,25 +1,18 @@
 //! `photo`: reads the hits of an end off a photo and records them.
 
-use std::ops::Range;
 use std::path::PathBuf;
 
-use quarterturn_entry::pixels::{self, TypedHole, TypedHoles};
-use quarterturn_entry::quantity::Unit;
-use quarterturn_entry::{Advising, Located};
-use quarterturn_geometry::{Millimetres, Pixel, TailError};
-use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, Fault, JournalError, Stamp};
-use quarterturn_tuning::ShaftName;
+use quarterturn_geometry::{Millimetres, Pixel};
+use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, JournalError, Stamp};
 
 use crate::answer::Answer;
 use crate::args::PhotoArgs;
-use crate::failure::{Failure, Kind, Marked};
+use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::paper::Grid;
-use crate::photo::{By, Hit, NoLean, PhotoCamera, PhotoView, Picture, Seen, hits, tails};
+use crate::photo::{By, Hit, Holes, PhotoCamera, PhotoView, Picture, Seen, hits, tails};
 use crate::plot::PhotoOverlay;
-use crate::refusal::{END_NOT_RECORDED, end_not_recorded};
-use crate::wording::either;
-use crate::{clock, input, json, output, screens};
+use crate::{clock, json, output, screens};
 
 /// The grid is drawn so far beyond the marks.
 const BEYOND_MM: f64 = 7.0;
@@ -32,7 +25,7 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     let picture = args.image.as_deref().map(Picture::read).transpose()?;
     let photo = PhotoView::of(args, unit, picture.as_ref())?;
     if let Some(picture) = &picture {
-        inside(&photo, &holes, picture.size())?;
+        holes.inside(&photo, picture.size())?;
     }
     let hits = hits(&photo, &holes.typed.0).map_err(|hole| holes.beyond_the_horizon(hole))?;
     let camera = camera(args, &photo, &holes, picture.as_ref())?;
@@ -163,102 +156,4 @@ fn drawn(
         tails: &tails,
     };
     Ok(overlay.svg())
-}
-
-/// The holes and the text that they were read from.
-struct Holes {
-    typed: TypedHoles,
-    marked: Marked,
-}
-
-impl Holes {
-    fn read(args: &PhotoArgs, unit: &'static Unit) -> Result<Self, Failure> {
-        let marked = match &args.holes {
-            Some(file) => {
-                let input = input::read(file)?;
-                Marked::file(&input.origin, &input.text)
-            }
-            None => Marked::typed(&args.hole.join("\n")),
-        };
-        match pixels::holes(&marked.text, unit) {
-            Ok(typed) => Ok(Self { typed, marked }),
-            Err(Located { fault, span }) => Err(Failure::new(Kind::Data, END_NOT_RECORDED)
-                .marking(marked.wrong(span, fault.to_string()))
-                .hinting(fault.way_on())),
-        }
-    }
-
-    fn refused(&self, faults: &[Fault]) -> Failure {
-        let span = |fault: &Fault| self.typed.span(&fault.place);
-        end_not_recorded(END_NOT_RECORDED, faults, self.marked.clone(), span)
-    }
-
-    fn wrong(&self, hole: usize, label: &str, hint: &str) -> Failure {
-        let span = self.typed.0.get(hole).map_or(0..0, |hole| hole.pixel_span.clone());
-        self.wrong_at(span, label, hint)
-    }
-
-    /// The same of a tail.
-    fn wrong_tail(&self, hole: usize, label: &str, hint: &str) -> Failure {
-        let tail = self.typed.0.get(hole).and_then(|hole| hole.tail.as_ref());
-        self.wrong_at(tail.map_or(0..0, |tail| tail.span.clone()), label, hint)
-    }
-
-    fn no_lean(&self, why: &NoLean, references: &[ShaftName]) -> Failure {
-        let (hole, label, hint) = match why {
-            NoLean::NoReference { hole } => (
-                hole,
-                "leans are read beside the reference, and its tail is not given".to_owned(),
-                format!("give the pixel of the tail of {} as well", either(references)),
-            ),
-            NoLean::Tail { hole, error } => (hole, error.to_string(), way_on(error).to_owned()),
-        };
-        self.wrong_tail(*hole, &label, &hint)
-    }
-
-    fn wrong_at(&self, span: Range<usize>, label: &str, hint: &str) -> Failure {
-        let marked = self.marked.clone().wrong(span, label);
-        Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting([hint])
-    }
-
-    fn beyond_the_horizon(&self, hole: usize) -> Failure {
-        let hint = "read the pixel again, and those of the marks";
-        self.wrong(hole, "by these marks this pixel shows no place of the face", hint)
-    }
-}
-
-/// That marks and holes are in the picture, where there is one.
-fn inside(photo: &PhotoView, holes: &Holes, size: [u32; 2]) -> Result<(), Failure> {
-    let [width, height] = size.map(f64::from);
-    let is_outside = |Pixel { x_px, y_px }: Pixel| {
-        !(0.0..width).contains(&x_px) || !(0.0..height).contains(&y_px)
-    };
-    let told = format!("the picture has {width} by {height} pixels");
-    if let Some(mark) = photo.marks.iter().position(|mark| is_outside(mark.pixel)) {
-        let Pixel { x_px, y_px } = photo.marks[mark].pixel;
-        let what = format!("mark {} at {x_px},{y_px} is outside the picture", mark + 1);
-        return Err(Failure::new(Kind::Data, what).hinting([told]));
-    }
-    let label = "this is outside the picture";
-    if let Some(hole) = holes.typed.0.iter().position(|hole| is_outside(hole.pixel)) {
-        return Err(holes.wrong(hole, label, &told));
-    }
-    let has_outside =
-        |hole: &TypedHole| hole.tail.as_ref().is_some_and(|tail| is_outside(tail.pixel));
-    match holes.typed.0.iter().position(has_outside) {
-        Some(hole) => Err(holes.wrong_tail(hole, label, &told)),
-        None => Ok(()),
-    }
-}
-
-/// What to do about a tail that cannot be.
-fn way_on(error: &TailError) -> &'static str {
-    match error {
-        TailError::FromTheSide => {
-            "take the picture from straighter ahead and from farther out than the nocks stand; or take this tail out"
-        }
-        _ => {
-            "check how far it sticks out, as s62cm, the pixels of its hole and of the end of its nock, and --lens: a zoom of 2 makes 52mm of 26mm"
-        }
-    }
 }

@@ -2,6 +2,7 @@
 
 mod camera;
 mod hit;
+mod holes;
 #[cfg_attr(not(feature = "photo"), path = "no_picture.rs")]
 mod picture;
 mod tails;
@@ -9,6 +10,7 @@ mod view;
 
 pub use camera::{KnownLens, PhotoCamera};
 pub use hit::{Among, Hit, hits};
+pub use holes::Holes;
 pub use picture::Picture;
 pub use tails::{NoLean, Tail, tails};
 pub use view::{By, PhotoView, Reading};
