@@ -259,6 +259,23 @@ fn leans_that_are_known_badly_are_said() {
     .check();
 }
 
+/// From straight ahead the marks tell nothing of the lens: it is said, and leans are known less well than by an eye.
+#[test]
+fn a_lens_that_cannot_be_told_is_said() {
+    let folder = Folder::begun("1-12");
+    let line = format!("photo {JOURNAL} --dry-run --size 4000,3000 --spacing {SPACING} --marks");
+    let ahead = "1700,1200 2300,1200 2300,1800 1700,1800";
+    let run = folder.run(&line).arg(ahead).arg("--hole").arg("R=2000,1500 t2010,1500 s60cm");
+    let run = run.arg("--hole").arg("7=1850,1400 t1700,1300").arg("--json");
+    let answer = run.stderr_has("").json();
+    assert_eq!(answer["camera"]["lens_mm"], 50.0);
+    assert!(answer["camera"]["lens_spread"].as_f64().unwrap() > 0.5, "{answer}");
+    let sd = answer["shots"][1]["lean_sd_deg"].as_f64().unwrap();
+    assert!((1.0..20.0).contains(&sd), "{sd}");
+    let run = folder.run(&line).arg(ahead).arg("--hole").arg("R=2000,1500 t2010,1500 s60cm");
+    run.stdout_has("hardly tell its lens, and 50 mm in the terms of 35 mm film are taken").check();
+}
+
 /// A printer that shrinks, or a tape that was misread.
 #[test]
 fn a_face_drawn_with_another_spacing_is_told() {

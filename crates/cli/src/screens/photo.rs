@@ -1,6 +1,6 @@
 //! What a photo says: how its marks were come by, and every hit with how well it is known.
 
-use quarterturn_geometry::Millimetres;
+use quarterturn_geometry::{Camera, Millimetres};
 use quarterturn_photo::Found;
 
 use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
@@ -12,6 +12,9 @@ const DRAWN_OTHERWISE: f64 = 0.008;
 
 /// Marks or lines that are farther off than this are off for a reason.
 const SUSPICIOUS_MM: f64 = 1.0;
+
+/// A lens that is known worse than this, as the spread of its logarithm, the marks did not tell: some lens had to be taken.
+const HARDLY_TOLD: f64 = 0.3;
 
 /// An eye reads a tail to so much: less well a photo should not.
 const POOR_LEAN_DEG: f64 = 1.5;
@@ -52,16 +55,33 @@ fn where_it_stood(PhotoCamera { camera, lens }: &PhotoCamera, ruler: Ruler) -> S
     let [x, y, z] = camera.place_mm();
     let away = ruler.distance(Millimetres::new(x.hypot(y).hypot(z)));
     let aside = x.hypot(y).atan2(z).to_degrees();
-    let taken = match lens {
-        KnownLens::Said => "as you say",
-        KnownLens::ByMarks => "by the marks",
-    };
+    let lens = said_of_lens(camera, *lens);
     format!(
-        "{away} from the spot, {aside:.0} deg from straight ahead; its lens is one of {:.0} mm in the terms of 35 mm film, {taken}, \
-         known to {:.0} %. Tails are beside the reference's.",
-        camera.focal().mm(),
-        100.0 * camera.focal_spread()
+        "{away} from the spot, {aside:.0} deg from straight ahead; {lens}. Tails are beside the reference's."
     )
+}
+
+fn said_of_lens(camera: &Camera, known: KnownLens) -> String {
+    let (mm, spread) = (camera.focal().mm(), camera.focal_spread());
+    let film = "in the terms of 35 mm film";
+    match known {
+        KnownLens::Said => {
+            format!(
+                "its lens is one of {mm:.0} mm {film}, as you say, known to {:.0} %",
+                100.0 * spread
+            )
+        }
+        KnownLens::ByMarks if spread < HARDLY_TOLD => {
+            format!(
+                "its lens is one of {mm:.0} mm {film}, by the marks, known to {:.0} %",
+                100.0 * spread
+            )
+        }
+        KnownLens::ByMarks => format!(
+            "from there the marks hardly tell its lens, and {mm:.0} mm {film} are taken, within a factor of {:.1}",
+            spread.exp()
+        ),
+    }
 }
 
 fn marks(photo: &PhotoView) -> String {
