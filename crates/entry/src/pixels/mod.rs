@@ -195,4 +195,14 @@ mod tests {
             assert!(located.fault.way_on().is_some(), "{text}");
         }
     }
+
+    proptest::proptest! {
+        /// Whatever is typed is read or refused, and a fault stands in the text.
+        #[test]
+        fn whatever_is_typed_has_an_answer(text in "(7=1,2 ?)?([t T,.0-9xé=si\\-\n]|tl2|s6cm){0,24}") {
+            if let Err(located) = holes(&text, Unit::MILLIMETRE) {
+                proptest::prop_assert!(text.get(located.span.clone()).is_some(), "{text:?} {located:?}");
+            }
+        }
+    }
 }

@@ -351,3 +351,26 @@ fn marks_that_fit_no_usual_lens_are_told() {
     let twice = Pinhole { focal_px: 2.0 * truth.focal_px, ..truth };
     assert!(camera(&draw.marks(&twice, 2.0), &lens, 2.0).misfit() > 4.0);
 }
+
+proptest::proptest! {
+    /// Whatever pixels are read, a lean is finite, with how well it is known, or refused.
+    #[test]
+    fn no_lean_is_no_number(
+        (x, y) in (-1500.0..1500.0, -1500.0..1500.0), hole in (-1e4..1e4, -1e4..1e4), tail in (-1e4..1e4, -1e4..1e4),
+        length_mm in 0.0..4000.0, focal_mm in 5.0..300.0, spread in 0.01..0.8,
+    ) {
+        let lens = Lens::of_film(Millimetres::new(focal_mm), spread, SIZE);
+        let truth = looking(Vector3::new(x, y, 900.0), Vector3::zeros(), &lens);
+        let marks = Draw(Pcg64::seed_from_u64(4)).marks(&truth, 2.0);
+        let Ok(view) = Homography::of_marks(&marks) else { return Ok(()) };
+        let Some(camera) = Camera::of_marks(&marks, &view, &lens, 2.0) else { return Ok(()) };
+        proptest::prop_assert!(camera.misfit().is_finite() && camera.focal_spread().is_finite());
+        let [hole, tail] = [hole, tail].map(|(x_px, y_px)| Pixel::new(x_px, y_px));
+        let length = Millimetres::new(length_mm);
+        let shaft = SeenShaft { hole, tail, length, read_sd_px: 2.0, ..EXACT };
+        if let Ok(seen) = camera.lean(&shaft) {
+            let spread = SeenLean::spreads(&[seen.clone(), seen.clone()])[1];
+            proptest::prop_assert!(seen.lean.size().degrees() <= 35.0 + 1e-9 && spread.degrees().is_finite());
+        }
+    }
+}
