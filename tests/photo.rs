@@ -276,6 +276,19 @@ fn a_lens_that_cannot_be_told_is_said() {
     run.stdout_has("hardly tell its lens, and 50 mm in the terms of 35 mm film are taken").check();
 }
 
+/// Marks as a lens of 26 mm shows them from 16 degrees aside.
+#[test]
+fn a_lens_that_the_marks_doubt_is_said() {
+    let folder = Folder::begun("1-12");
+    let line = format!("photo {JOURNAL} --dry-run --size 4000,3000 --spacing {SPACING}");
+    let doubt = "note: by the marks alone the lens is rather one of about 26 mm: if you zoomed, reckon it into --lens; if the picture was cut, leave that out\n";
+    for (lens, notice) in [("--lens 26mm", ""), ("--lens 39mm", doubt)] {
+        let run = folder.run(&format!("{line} {lens}")).arg("--marks");
+        let run = run.arg("1739,1241 2256,1222 2269,1767 1758,1761").arg("--hole");
+        run.arg("R=1974,1461 t610,1667 s60cm").any_stdout().stderr(notice).check();
+    }
+}
+
 /// A printer that shrinks, or a tape that was misread.
 #[test]
 fn a_face_drawn_with_another_spacing_is_told() {

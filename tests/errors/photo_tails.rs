@@ -76,7 +76,7 @@ fn lenses_that_marks_do_not_go_with() {
     let folder = folder();
     let at_the_butt = "or take the pixels of tails out, and say what was read at the butt";
     let message = plain(
-        "the marks do not go with this lens before a whole picture: by them it is one of about 128 mm",
+        "the marks do not go with this lens before a whole picture: by them it is one of about 130 mm",
         &["leave --lens out if you zoomed or the picture was cut", at_the_butt],
     );
     let hole = ["--spacing", SPACING, "--hole", "R=442,347 t500,500"];

@@ -128,7 +128,7 @@ fn camera_answer(PhotoCamera { camera, lens }: &PhotoCamera) -> CameraAnswer {
         lens_mm: (camera.focal().mm() * 10.0).round() / 10.0,
         lens_spread: (camera.focal_spread() * 1000.0).round() / 1000.0,
         lens_by: match lens {
-            KnownLens::Said => "hand",
+            KnownLens::Said { .. } => "hand",
             KnownLens::ByMarks => "marks",
         },
     }

@@ -21,8 +21,11 @@ const LENSES_MM: std::ops::RangeInclusive<f64> = 5.0..=1000.0;
 const LONGEST_PX: f64 = 100_000.0;
 /// Standard deviations: marks that go less well with a lens have another, or the picture was cut.
 const WORST_MISFIT: f64 = 4.0;
-/// The same of a lens that is another than the marks say by themselves.
+/// The spread with which the marks are asked what they tell by themselves: nearly any lens.
+const FREE_SPREAD: f64 = 2.0;
+/// Standard deviations that a lens may be off that, and from how many on it is said.
 const WORST_OFF: f64 = 3.0;
+const DOUBTFUL_OFF: f64 = 1.5;
 
 /// The camera, and how its lens is known.
 pub struct PhotoCamera {
@@ -33,10 +36,13 @@ pub struct PhotoCamera {
 }
 
 /// How a lens is known.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum KnownLens {
     /// It was said.
-    Said,
+    Said {
+        /// What the marks tell rather, where that is doubtfully far off.
+        rather: Option<Millimetres>,
+    },
     /// By the marks, and by what lenses there are.
     ByMarks,
 }
@@ -53,17 +59,19 @@ impl PhotoCamera {
             (None, Some(text)) => said_size(text)?,
             (None, None) => return Err(unknown_size()),
         };
-        let by_marks = camera(photo, Millimetres::new(USUAL_MM), USUAL_SPREAD, size);
         let Some(text) = &args.lens else {
-            let camera = by_marks.ok_or_else(no_usual_lens)?;
+            let usual = camera(photo, Millimetres::new(USUAL_MM), USUAL_SPREAD, size);
+            let camera = usual.ok_or_else(no_usual_lens)?;
             return Ok(Self { camera, lens: KnownLens::ByMarks });
         };
         let said = said_lens(text)?;
-        let by_marks = by_marks.as_ref();
-        let told = by_marks.filter(|camera| !goes_with(camera, said)).map(Camera::focal);
-        let camera = camera(photo, said, SAID_SPREAD, size).filter(|_| told.is_none());
-        let camera = camera.ok_or_else(|| another_lens(told))?;
-        Ok(Self { camera, lens: KnownLens::Said })
+        let free = camera(photo, said, FREE_SPREAD, size);
+        let off = free.as_ref().map_or(0.0, |free| off(free, said));
+        let told = free.map(|free| free.focal());
+        let another = told.filter(|_| off > WORST_OFF);
+        let camera = camera(photo, said, SAID_SPREAD, size).filter(|_| another.is_none());
+        let camera = camera.ok_or_else(|| another_lens(another))?;
+        Ok(Self { camera, lens: KnownLens::Said { rather: told.filter(|_| off > DOUBTFUL_OFF) } })
     }
 }
 
@@ -74,10 +82,10 @@ fn camera(photo: &PhotoView, focal: Millimetres, spread: f64, size: [u32; 2]) ->
     camera.filter(|camera| camera.misfit() <= WORST_MISFIT)
 }
 
-/// Whether a lens is near enough to what the marks say by themselves.
-fn goes_with(by_marks: &Camera, said: Millimetres) -> bool {
-    let off = (said.mm() / by_marks.focal().mm()).ln();
-    off.abs() <= WORST_OFF * by_marks.focal_spread().hypot(SAID_SPREAD)
+/// How far what the marks tell of a lens is off what was said, in standard deviations.
+fn off(free: &Camera, said: Millimetres) -> f64 {
+    let off = (said.mm() / free.focal().mm()).ln();
+    off.abs() / free.focal_spread().hypot(SAID_SPREAD)
 }
 
 fn said_lens(text: &str) -> Result<Millimetres, Failure> {

@@ -65,7 +65,7 @@ fn said_of_lens(camera: &Camera, known: KnownLens) -> String {
     let (mm, spread) = (camera.focal().mm(), camera.focal_spread());
     let film = "in the terms of 35 mm film";
     match known {
-        KnownLens::Said => {
+        KnownLens::Said { .. } => {
             format!(
                 "its lens is one of {mm:.0} mm {film}, as you say, known to {:.0} %",
                 100.0 * spread
@@ -136,7 +136,9 @@ pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<
     });
     let poor = camera.and_then(|camera| poor_leans(camera, hits));
     let drawn = drawn_otherwise(photo);
-    [off, shown, by_lines, drawn, outside(hits, ruler), poor].into_iter().flatten().collect()
+    let lens = camera.and_then(doubtful_lens);
+    let notices = [off, shown, by_lines, drawn, outside(hits, ruler), lens, poor];
+    notices.into_iter().flatten().collect()
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
@@ -170,6 +172,15 @@ fn outside(hits: &[Hit], ruler: Ruler) -> Option<String> {
         .then(|| format!("{names} {are} outside the marks, where less is known: to {worst}"))
 }
 
+/// That the marks rather tell of another lens than was said.
+fn doubtful_lens(camera: &PhotoCamera) -> Option<String> {
+    let KnownLens::Said { rather: Some(rather) } = camera.lens else { return None };
+    Some(format!(
+        "by the marks alone the lens is rather one of about {:.0} mm: if you zoomed, reckon it into --lens; if the picture was cut, leave that out",
+        rather.mm()
+    ))
+}
+
 /// That some tails are known badly, and what would make them better known.
 fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
     let tails = hits.iter().filter_map(|hit| Some((&hit.shot.shaft, hit.tail.as_ref()?)));
@@ -181,7 +192,7 @@ fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
             "say how far the arrows stick out, as s62cm"
         }
         KnownLens::ByMarks => "say the lens, as --lens 26mm",
-        KnownLens::Said => "a picture from straighter ahead tells more",
+        KnownLens::Said { .. } => "a picture from straighter ahead tells more",
     };
     let (names, is) =
         (all(poor.iter().map(|(name, _)| name)), if poor.len() == 1 { "is" } else { "are" });

@@ -9,8 +9,6 @@ mod slip;
 mod tail_error;
 
 #[cfg(test)]
-mod chessboards;
-#[cfg(test)]
 mod tests;
 
 use nalgebra::{Matrix2, Vector2};

@@ -1,5 +1,7 @@
 //! Cameras against `OpenCV`, planted leans, and views that tell little or nothing.
 
+mod chessboards;
+
 use std::ops::Range;
 
 use nalgebra::{Matrix3, Rotation3, Vector3};

@@ -2,12 +2,11 @@
 //!
 //! Source: `OpenCV` 5.0.0 on photos of its own samples; `fixtures/geometry/make_chessboards.py`.
 
-use nalgebra::Vector3;
+use nalgebra::{Vector2, Vector3};
 use serde_json::Value;
 
-use super::*;
 use crate::tolerance::{REAL_CAMERA_SPREADS, REAL_HITS_MM, assert_within};
-use crate::{Pixel, Point};
+use crate::{Camera, Homography, Lens, Mark, Millimetres, Pixel, Point};
 
 /// Four corners of the board, as a person would point at them.
 const FOUR: [usize; 4] = [0, 8, 53, 45];
@@ -30,7 +29,7 @@ fn pairs(value: &Value) -> Vec<[f64; 2]> {
 }
 
 fn photos() -> Vec<Photo> {
-    let text = include_str!("../../../../fixtures/geometry/chessboards.json");
+    let text = include_str!("../../../../../fixtures/geometry/chessboards.json");
     let fixture: Value = serde_json::from_str(text).unwrap();
     let points = pairs(&fixture["points_mm"]);
     let marks = |pixels: &Value| -> Vec<Mark> {
