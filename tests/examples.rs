@@ -63,6 +63,8 @@ fn prepare(folder: &Folder, command: &str) {
     };
     std::fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg"))
         .expect("a photo");
+    std::fs::copy(root().join("fixtures/photo/tails.jpg"), folder.file("nocks.jpg"))
+        .expect("a photo");
     let (done, said) = shell::run(folder.path(), &before);
     assert!(done, "{said}");
 }

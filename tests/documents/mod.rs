@@ -93,6 +93,7 @@ fn prepared(path: &str) -> Folder {
     let folder = Folder::new();
     if path == PHOTO {
         fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
+        fs::copy(root().join("fixtures/photo/tails.jpg"), folder.file("nocks.jpg")).unwrap();
     }
     folder
 }

@@ -9,6 +9,7 @@ mod json_end;
 mod options;
 mod paper;
 mod photo;
+mod photo_tails;
 mod quiver;
 mod rehearse;
 mod typed_end;

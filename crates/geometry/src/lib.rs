@@ -41,12 +41,14 @@
 //! | [`Lean::size`], [`Lean::clock_angle`] | the angle in space | sines of 0.3 and 0.4 make one of 0.5; the size of the tail |
 //! | [`ShaftDirection`], [`Lean::relative_to`] | the smallest rotation that makes the reference straight | scipy `Rotation`, `fixtures/geometry/leans.json`; the same on tilted faces and from a height |
 //! | [`Homography`] | Hartley and Zisserman 2004, algorithms 4.2 and 4.3, section 5.2 | `OpenCV`, scikit-image and scipy, `fixtures/geometry/homographies.json`; planted views; coverage by simulation |
+//! | [`Camera`] | Zhang 2000; Hartley and Zisserman 2004, chapter 8 | `OpenCV`, `fixtures/geometry/cameras.json`; planted leans; coverage by simulation |
 //! | [`Ellipse::new`] | LAPACK, DLAEV2 | numpy `eigh` and mpmath, `fixtures/geometry/ellipses.json`; Johnson and Wichern, example 6.3 |
 //! | [`Ellipse::boundary`], [`Ellipse::contains`] | Mahalanobis distance | the distance by the inverse covariance |
 //!
 #![doc = include_str!("../../../docs/conventions.md")]
 
 mod angle;
+mod camera;
 mod clock;
 mod ellipse;
 mod error;
@@ -68,6 +70,7 @@ mod tolerance;
 mod wrap;
 
 pub use angle::Angle;
+pub use camera::{Camera, Lens, SeenLean, SeenShaft, TailError};
 pub use clock::ClockReading;
 pub use ellipse::Ellipse;
 pub use error::GeometryError;

@@ -16,6 +16,12 @@ impl ShaftDirection {
         Self(Vector3::z_axis())
     }
 
+    /// The way from a hole to a tail that is so far to the right, up and toward the archer; `None` where that is nowhere or
+    /// not before the face.
+    pub(crate) fn of_tail(tail: Vector3<f64>) -> Option<Self> {
+        UnitVector3::try_new(tail, 0.0).filter(|way| way.z > 0.0).map(Self)
+    }
+
     /// To the right, up, and toward the archer; the squares sum to 1.
     pub fn parts(self) -> [f64; 3] {
         [self.0.x, self.0.y, self.0.z]

@@ -32,6 +32,16 @@ pub(crate) const USUAL_PROTRUDING_MM: f64 = 600.0;
 /// How well that is known: measured, and not, mm.
 const PROTRUDING_SD_MM: [f64; 2] = [10.0, 100.0];
 
+/// How far an arrow protrudes, and how well that is known, by what was said of it in mm; where nothing was, as is usual.
+pub fn protruding(said_mm: Option<f64>) -> [Millimetres; 2] {
+    let [measured, usual] = PROTRUDING_SD_MM;
+    match said_mm {
+        Some(mm) => [mm, measured],
+        None => [USUAL_PROTRUDING_MM, usual],
+    }
+    .map(Millimetres::new)
+}
+
 impl ShotEntry {
     /// The shot with the hit and the lean that follow from what was read, as it will be recorded.
     #[must_use]
@@ -66,11 +76,7 @@ impl ShotEntry {
         else {
             return;
         };
-        let [measured, usual] = PROTRUDING_SD_MM;
-        let (length_mm, length_sd) = match self.protruding_mm {
-            Some(mm) => (mm, measured),
-            None => (USUAL_PROTRUDING_MM, usual),
-        };
+        let [length_mm, length_sd] = protruding(self.protruding_mm).map(Millimetres::mm);
         let off_mm = x_mm.hypot(y_mm);
         // Where the tail is farther out than the arrow is long, the shot is refused for it.
         let lean_deg = (off_mm / length_mm).clamp(0.0, 1.0).asin().to_degrees();

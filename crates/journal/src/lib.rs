@@ -122,6 +122,7 @@ mod word;
 mod write_error;
 
 pub use add_entry::AddEntry;
+pub use as_read::protruding;
 pub use bench_entry::{BenchEntry, BenchMeasures, SpineEntry};
 pub use bow_entry::BowEntry;
 pub use chain::FORMAT;

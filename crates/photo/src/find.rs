@@ -5,6 +5,7 @@ use quarterturn_geometry::{Millimetres, Pixel};
 use crate::candidate::Candidate;
 use crate::lines::Lines;
 use crate::look::Look;
+use crate::pitch::Pitch;
 use crate::seen::Seen;
 use crate::set::Judged;
 use crate::ways::{sets, threes};
@@ -66,7 +67,11 @@ fn chosen(look: &Look, seen: &Seen, spacing: Millimetres) -> Result<Found, NotFo
             Judged::No => {}
             Judged::Mirrored => outcome = NotFound::Mirrored,
             Judged::Fits { view, size, unlike } if SIZES.contains(&size) => {
-                let lines = Lines::of(look, &view, spacing);
+                let pitch = Pitch::of(look, &view, spacing);
+                let lines = pitch.map_or_else(
+                    || Lines::of(look, &view, spacing),
+                    |pitch| Lines::of_step(look, &view, spacing, pitch.bold_mm),
+                );
                 if lines.disprove() {
                     outcome = NotFound::Lines { said: spacing };
                     continue;
@@ -76,7 +81,8 @@ fn chosen(look: &Look, seen: &Seen, spacing: Millimetres) -> Result<Found, NotFo
                 }
                 let lines = lines.error().filter(|_| lines.prove());
                 let pixels = set.pixels();
-                found = Some(Found { pixels, view: *view, told: None, lines, unlike });
+                let drawn = pitch.map(|pitch| spacing * pitch.size.recip());
+                found = Some(Found { pixels, view: *view, told: None, lines, drawn, unlike });
             }
             Judged::Fits { size, .. } => {
                 outcome = NotFound::Spacing { said: spacing, looks: spacing * size.recip() };
@@ -100,7 +106,8 @@ fn by_three(look: &Look, seen: &Seen, spacing: Millimetres) -> Option<Result<Fou
         let pixels = Corner::ALL.map(|corner| known(corner).map_or(pixel, of));
         let (told, lines) = (Some(three.missing), lines.error());
         let Some(unlike) = three.unlike(&view) else { continue };
-        let found = Found { pixels, view, told, lines, unlike };
+        let drawn = Pitch::of(look, &view, spacing).map(|pitch| spacing * pitch.size.recip());
+        let found = Found { pixels, view, told, lines, drawn, unlike };
         if best.is_some_and(|other| !is_same(&other, &found)) {
             return Some(Err(NotFound::Several));
         }

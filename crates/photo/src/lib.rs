@@ -24,6 +24,7 @@ mod oval;
 mod picture;
 #[cfg(feature = "read")]
 mod picture_error;
+mod pitch;
 mod region;
 mod regions;
 mod seen;

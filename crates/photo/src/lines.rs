@@ -75,7 +75,8 @@ impl Lines {
         if sharp(&imperial) > sharp(&metric) { imperial } else { metric }
     }
 
-    fn of_step(look: &Look, view: &Homography, spacing: Millimetres, step_mm: f64) -> Self {
+    /// Those that run `step_mm` apart.
+    pub fn of_step(look: &Look, view: &Homography, spacing: Millimetres, step_mm: f64) -> Self {
         let out_mm = spacing.mm() / 2.0 + Dot::MARK.mm();
         let count = up_to(out_mm / step_mm);
         let lines = count.flat_map(|n| if n > 0.0 { vec![n, -n] } else { vec![n] });

@@ -7,6 +7,8 @@ use clap::{ArgGroup, Args};
 const EXAMPLES: &str = "Examples:
   quarterturn photo dozen.journal face.jpg --spacing 166mm \\
       --hole R=442,347 --hole \"7=374,317 i3 p\"
+  quarterturn photo dozen.journal nocks.jpg --spacing 166mm --lens 104mm \\
+      --hole \"R=675,544 t921,639 s60cm\" --hole \"7=786,618 t1164,867\"
   quarterturn photo dozen.journal --spacing 60cm \\
       --marks \"412,388 2650,301 2781,2412 355,2290\" --holes holes.txt";
 
@@ -14,6 +16,11 @@ const AFTER_HELP: &str =
     "Pixels are counted to the right and down from the upper left corner, as picture
 viewers show them. Behind the pixel of a hole stand the words of a line of `end`
 but for the hit: i3 the mark, tl2 the tail, g p the call, w k n q x b flags.
+
+A tail can be read in the picture as well: t921,639 is the end of the nock, and
+s60cm how far the arrow sticks out. Then read all tails of the end so, that of
+the reference among them, since leans are beside it. --lens, the zoom reckoned
+in, makes them better known; leave it out if the picture was cut.
 
 The marks of `paper face` are looked for in the picture; --spacing is what the
 face says, or what your tape says. Of another face with four marks at the
@@ -58,6 +65,14 @@ pub struct PhotoArgs {
     /// Read the holes from a file, one a line, or with - from standard input
     #[arg(long, value_name = "FILE")]
     pub holes: Option<PathBuf>,
+
+    /// For tails: the lens in the terms of 35 mm film, as telephones say it, as 26mm, twice that for a zoom of 2
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
+    pub lens: Option<String>,
+
+    /// For tails, where the picture is left out: its pixels across and down, as 4000,3000
+    #[arg(long, value_name = "PIXELS", conflicts_with = "image", allow_hyphen_values = true)]
+    pub size: Option<String>,
 
     /// How exactly pixels were read: two of three are within so many [default: 2]
     #[arg(long, value_name = "PIXELS", allow_hyphen_values = true)]

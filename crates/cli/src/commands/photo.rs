@@ -2,21 +2,17 @@
 
 use std::path::PathBuf;
 
-use quarterturn_entry::pixels::{self, TypedHoles};
-use quarterturn_entry::quantity::Unit;
-use quarterturn_entry::{Advising, Located};
 use quarterturn_geometry::{Millimetres, Pixel};
-use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, Fault, JournalError, Stamp};
+use quarterturn_journal::{Confirmed, EndEntry, Entry, FaceUnit, JournalError, Stamp};
 
 use crate::answer::Answer;
 use crate::args::PhotoArgs;
-use crate::failure::{Failure, Kind, Marked};
+use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::paper::Grid;
-use crate::photo::{By, Hit, PhotoView, Picture, hits};
+use crate::photo::{By, Hit, Holes, PhotoCamera, PhotoView, Picture, Seen, hits, tails};
 use crate::plot::PhotoOverlay;
-use crate::refusal::{END_NOT_RECORDED, end_not_recorded};
-use crate::{clock, input, json, output, screens};
+use crate::{clock, json, output, screens};
 
 /// The grid is drawn so far beyond the marks.
 const BEYOND_MM: f64 = 7.0;
@@ -29,9 +25,11 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     let picture = args.image.as_deref().map(Picture::read).transpose()?;
     let photo = PhotoView::of(args, unit, picture.as_ref())?;
     if let Some(picture) = &picture {
-        inside(&photo, &holes, picture.size())?;
+        holes.inside(&photo, picture.size())?;
     }
     let hits = hits(&photo, &holes.typed.0).map_err(|hole| holes.beyond_the_horizon(hole))?;
+    let camera = camera(args, &photo, &holes, picture.as_ref())?;
+    let hits = leaning(&opened, &photo, camera.as_ref(), &holes, hits)?;
     let end = EndEntry {
         shots: hits.iter().map(|hit| hit.shot.clone()).collect(),
         evening: args.evening.clone(),
@@ -51,24 +49,19 @@ pub fn run(args: &PhotoArgs) -> Result<Answer, Failure> {
     let confirmed =
         if args.dry_run { None } else { Some(recorded(&mut opened, end, &stamp, &holes)?) };
     let overlay = overlay.map(|file| file.display().to_string());
-    let notices = screens::photo_notices(&photo, &hits, opened.ruler());
+    let seen = Seen { photo: &photo, camera: camera.as_ref(), hits: &hits };
+    let notices = screens::photo_notices(&seen, opened.ruler());
     let text = if args.json {
-        json::photo(&photo, &hits, confirmed.as_ref(), overlay)?
+        json::photo(&seen, confirmed.as_ref(), overlay)?
     } else {
-        said(&opened, &photo, &hits, confirmed.is_some(), overlay)
+        said(&opened, &seen, confirmed.is_some(), overlay)
     };
     let told = confirmed.iter().flat_map(screens::what_else);
     Ok(Answer::new(text).noticing(opened.notices()).noticing(notices).noticing(told))
 }
 
-fn said(
-    opened: &Opened,
-    photo: &PhotoView,
-    hits: &[Hit],
-    is_recorded: bool,
-    overlay: Option<String>,
-) -> String {
-    let seen = screens::photo(photo, hits, opened.ruler());
+fn said(opened: &Opened, seen: &Seen, is_recorded: bool, overlay: Option<String>) -> String {
+    let seen = screens::photo(seen, opened.ruler());
     let look =
         overlay.map(|file| format!("Look: {file} has the grid and the hits on the photo.\n"));
     let rest = if is_recorded {
@@ -81,6 +74,34 @@ fn said(
         .filter(|part| !part.is_empty())
         .collect::<Vec<_>>()
         .join("\n")
+}
+
+/// The camera, where a tail is read in the picture.
+fn camera(
+    args: &PhotoArgs,
+    photo: &PhotoView,
+    holes: &Holes,
+    picture: Option<&Picture>,
+) -> Result<Option<PhotoCamera>, Failure> {
+    let is_asked = holes.typed.0.iter().any(|hole| hole.tail.is_some());
+    let of = || PhotoCamera::of(args, photo, picture.map(Picture::size));
+    is_asked.then(of).transpose()
+}
+
+/// The hits with the leans of their arrows.
+fn leaning(
+    opened: &Opened,
+    photo: &PhotoView,
+    camera: Option<&PhotoCamera>,
+    holes: &Holes,
+    hits: Vec<Hit>,
+) -> Result<Vec<Hit>, Failure> {
+    let Some(PhotoCamera { camera, .. }) = camera else { return Ok(hits) };
+    let references = &opened.journal.state().history().setup.references;
+    let is_reference = |name: &str| references.iter().any(|one| one.as_str() == name);
+    let tails = tails(photo, camera, &holes.typed.0, is_reference);
+    let tails = tails.map_err(|no_lean| holes.no_lean(&no_lean, references))?;
+    Ok(hits.into_iter().zip(tails).map(|(hit, tail)| hit.with(tail)).collect())
 }
 
 /// Records the end.
@@ -115,6 +136,8 @@ fn drawn(
     let out_mm = photo.marks.iter().map(|mark| mark.point.x_mm.abs().max(mark.point.y_mm.abs()));
     let reach = Millimetres::new(out_mm.fold(0.0, f64::max) + BEYOND_MM);
     let marks: Vec<Pixel> = photo.marks.iter().map(|mark| mark.pixel).collect();
+    let tails: Vec<_> =
+        hits.iter().filter_map(|hit| Some([hit.pixel, hit.tail.as_ref()?.pixel])).collect();
     let named: Vec<_> = hits.iter().map(|hit| (hit.shot.shaft.clone(), hit.pixel)).collect();
     let told = match &photo.by {
         By::Picture(_) => "by marks found in it",
@@ -130,64 +153,7 @@ fn drawn(
         lines: &grid.lines(reach),
         marks: &marks,
         hits: &named,
+        tails: &tails,
     };
     Ok(overlay.svg())
-}
-
-/// The holes and the text that they were read from.
-struct Holes {
-    typed: TypedHoles,
-    marked: Marked,
-}
-
-impl Holes {
-    fn read(args: &PhotoArgs, unit: &'static Unit) -> Result<Self, Failure> {
-        let marked = match &args.holes {
-            Some(file) => {
-                let input = input::read(file)?;
-                Marked::file(&input.origin, &input.text)
-            }
-            None => Marked::typed(&args.hole.join("\n")),
-        };
-        match pixels::holes(&marked.text, unit) {
-            Ok(typed) => Ok(Self { typed, marked }),
-            Err(Located { fault, span }) => Err(Failure::new(Kind::Data, END_NOT_RECORDED)
-                .marking(marked.wrong(span, fault.to_string()))
-                .hinting(fault.way_on())),
-        }
-    }
-
-    fn refused(&self, faults: &[Fault]) -> Failure {
-        let span = |fault: &Fault| self.typed.span(&fault.place);
-        end_not_recorded(END_NOT_RECORDED, faults, self.marked.clone(), span)
-    }
-
-    fn wrong(&self, hole: usize, label: &str, hint: &str) -> Failure {
-        let span = self.typed.0.get(hole).map_or(0..0, |hole| hole.pixel_span.clone());
-        let marked = self.marked.clone().wrong(span, label);
-        Failure::new(Kind::Data, END_NOT_RECORDED).marking(marked).hinting([hint])
-    }
-
-    fn beyond_the_horizon(&self, hole: usize) -> Failure {
-        let hint = "read the pixel again, and those of the marks";
-        self.wrong(hole, "by these marks this pixel shows no place of the face", hint)
-    }
-}
-
-/// That marks and holes are in the picture, where there is one.
-fn inside(photo: &PhotoView, holes: &Holes, size: [u32; 2]) -> Result<(), Failure> {
-    let [width, height] = size.map(f64::from);
-    let is_outside = |Pixel { x_px, y_px }: Pixel| {
-        !(0.0..width).contains(&x_px) || !(0.0..height).contains(&y_px)
-    };
-    let told = format!("the picture has {width} by {height} pixels");
-    if let Some(mark) = photo.marks.iter().position(|mark| is_outside(mark.pixel)) {
-        let Pixel { x_px, y_px } = photo.marks[mark].pixel;
-        let what = format!("mark {} at {x_px},{y_px} is outside the picture", mark + 1);
-        return Err(Failure::new(Kind::Data, what).hinting([told]));
-    }
-    match holes.typed.0.iter().position(|hole| is_outside(hole.pixel)) {
-        Some(hole) => Err(holes.wrong(hole, "this is outside the picture", &told)),
-        None => Ok(()),
-    }
 }

@@ -4,7 +4,7 @@ use quarterturn_journal::Confirmed;
 use serde::Serialize;
 
 use crate::failure::Failure;
-use crate::photo::{Among, By, Hit, PhotoView};
+use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Seen};
 
 #[derive(Serialize)]
 struct PhotoAnswer {
@@ -21,8 +21,12 @@ struct PhotoAnswer {
     marks_unlike: Option<f64>,
     #[serde(skip_serializing_if = "Option::is_none")]
     lines_off_mm: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    drawn_mm: Option<f64>,
     marks: Vec<MarkAnswer>,
     read_to_px: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    camera: Option<CameraAnswer>,
     shots: Vec<HitAnswer>,
     #[serde(skip_serializing_if = "Option::is_none")]
     overlay: Option<String>,
@@ -39,6 +43,16 @@ struct MarkAnswer {
 }
 
 #[derive(Serialize)]
+struct CameraAnswer {
+    x_mm: f64,
+    y_mm: f64,
+    z_mm: f64,
+    lens_mm: f64,
+    lens_spread: f64,
+    lens_by: &'static str,
+}
+
+#[derive(Serialize)]
 struct HitAnswer {
     shaft: String,
     x_px: f64,
@@ -49,12 +63,22 @@ struct HitAnswer {
     y_mm: f64,
     read_sd_mm: f64,
     outside_marks: bool,
+    #[serde(flatten)]
+    tail: Option<TailAnswer>,
+}
+
+#[derive(Serialize)]
+struct TailAnswer {
+    tail_x_px: f64,
+    tail_y_px: f64,
+    lean_x_deg: f64,
+    lean_y_deg: f64,
+    lean_sd_deg: f64,
 }
 
 /// What a photo says of the arrows, and what was recorded of it; nothing where it was a dry run.
 pub fn photo(
-    photo: &PhotoView,
-    hits: &[Hit],
+    &Seen { photo, camera, hits: all }: &Seen,
     confirmed: Option<&Confirmed>,
     overlay: Option<String>,
 ) -> Result<String, Failure> {
@@ -74,9 +98,13 @@ pub fn photo(
         lines_off_mm: found
             .and_then(|found| found.lines)
             .map(quarterturn_geometry::Millimetres::mm),
+        drawn_mm: found
+            .and_then(|found| found.drawn)
+            .map(|drawn| (drawn.mm() * 10.0).round() / 10.0),
         marks: marks(photo),
         read_to_px: photo.reading.px(),
-        shots: hits.iter().map(hit).collect(),
+        camera: camera.map(camera_answer),
+        shots: all.iter().map(hit).collect(),
         overlay,
     })
 }
@@ -91,6 +119,21 @@ fn marks(photo: &PhotoView) -> Vec<MarkAnswer> {
     photo.marks.iter().zip(photo.view.errors()).map(mark).collect()
 }
 
+fn camera_answer(PhotoCamera { camera, lens }: &PhotoCamera) -> CameraAnswer {
+    let [x_mm, y_mm, z_mm] = camera.place_mm().map(f64::round);
+    CameraAnswer {
+        x_mm,
+        y_mm,
+        z_mm,
+        lens_mm: (camera.focal().mm() * 10.0).round() / 10.0,
+        lens_spread: (camera.focal_spread() * 1000.0).round() / 1000.0,
+        lens_by: match lens {
+            KnownLens::Said { .. } => "hand",
+            KnownLens::ByMarks => "marks",
+        },
+    }
+}
+
 fn hit(hit: &Hit) -> HitAnswer {
     HitAnswer {
         shaft: hit.shot.shaft.clone(),
@@ -101,5 +144,12 @@ fn hit(hit: &Hit) -> HitAnswer {
         y_mm: hit.point.y_mm,
         read_sd_mm: hit.read_sd.mm(),
         outside_marks: hit.among == Among::Outside,
+        tail: hit.tail.as_ref().map(|tail| TailAnswer {
+            tail_x_px: tail.pixel.x_px,
+            tail_y_px: tail.pixel.y_px,
+            lean_x_deg: tail.lean.x.degrees(),
+            lean_y_deg: tail.lean.y.degrees(),
+            lean_sd_deg: tail.lean_sd.degrees(),
+        }),
     }
 }

@@ -6,7 +6,7 @@ use quarterturn_entry::pixels::TypedHole;
 use quarterturn_geometry::{Millimetres, Offset, Pixel, Point};
 use quarterturn_journal::ShotEntry;
 
-use super::PhotoView;
+use super::{PhotoView, Tail};
 
 /// The middle of a torn hole is told to this, along each axis; common practice.
 const HOLE_MM: f64 = 1.0;
@@ -23,6 +23,8 @@ pub struct Hit {
     pub read_sd: Millimetres,
     /// Where it is among the marks.
     pub among: Among,
+    /// Its tail, where that was read in the picture.
+    pub tail: Option<Tail>,
 }
 
 /// Where a hit is among the marks.
@@ -32,6 +34,20 @@ pub enum Among {
     Inside,
     /// Beyond all of them on one side, where the view is drawn out and less is known.
     Outside,
+}
+
+impl Hit {
+    /// The same arrow with its tail, whose lean goes into the shot.
+    #[must_use]
+    pub fn with(mut self, tail: Option<Tail>) -> Self {
+        if let Some(tail) = &tail {
+            self.shot.lean_x_deg = Some(tail.lean.x.degrees());
+            self.shot.lean_y_deg = Some(tail.lean.y.degrees());
+            self.shot.lean_sd_deg = Some(tail.lean_sd.degrees());
+        }
+        self.tail = tail;
+        self
+    }
 }
 
 /// The hits of these holes, or the number of the first whose pixel shows no place on the face.
@@ -54,10 +70,10 @@ fn hit(photo: &PhotoView, hole: &TypedHole) -> Option<Hit> {
         ..hole.shot.clone()
     };
     let among = among(photo.marks.iter().map(|mark| mark.point - seen));
-    Some(Hit { shot, pixel: hole.pixel, point, read_sd, among })
+    Some(Hit { shot, pixel: hole.pixel, point, read_sd, among, tail: None })
 }
 
-fn rounded(value: f64, parts: f64) -> f64 {
+pub(super) fn rounded(value: f64, parts: f64) -> f64 {
     (value * parts).round() / parts + 0.0
 }
 

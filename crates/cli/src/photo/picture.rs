@@ -35,39 +35,34 @@ impl Picture {
     /// The marks of the printed face in it.
     pub fn marks(&self, spacing: Millimetres) -> Result<Found, Failure> {
         let luminance = self.picture.luminance().ok_or(NotFound::TooFew { seen: 0 });
-        luminance.and_then(|luminance| find(&luminance, spacing)).map_err(|why| self.not_found(why))
+        luminance
+            .and_then(|luminance| find(&luminance, spacing))
+            .map_err(|why| not_found(&self.origin, why))
     }
 
     /// The photo to be drawn on: a JPEG without any notes.
     pub fn jpeg(&self) -> Result<Vec<u8>, Failure> {
         self.picture.jpeg(LONGEST_DRAWN).map_err(|error| no_picture(&self.origin, &error))
     }
+}
 
-    fn not_found(&self, why: NotFound) -> Failure {
-        let by_hand = "give the pixels of the four marks with --marks: top left (the largest dot), top right (the smallest), \
-            bottom right, bottom left";
-        let hints: &[&str] = match why {
-            NotFound::Mirrored => {
-                &["turn it over again in a picture viewer, and read the pixels anew"]
-            }
-            NotFound::Spacing { .. } => &[
-                "measure from the middle of one mark to the middle of the next, and say it with --spacing",
-            ],
-            NotFound::Lines { .. } => &[
-                "measure from the middle of one mark to the middle of the next, and say it with --spacing",
-                "or the face does not lie flat: pin it at the corners and take the picture again",
-            ],
-            NotFound::Several => {
-                &["cut the picture to one face, or point at its marks with --marks"]
-            }
-            _ => &[
-                by_hand,
-                "a picture in which all four can be seen, sharp and whole, needs no marks",
-            ],
-        };
-        let what = format!("the marks were not taken from {}: {why}", self.origin);
-        Failure::new(Kind::Data, what).hinting(hints)
-    }
+fn not_found(origin: &str, why: NotFound) -> Failure {
+    let by_hand = "give the pixels of the four marks with --marks: top left (the largest dot), top right (the smallest), \
+        bottom right, bottom left";
+    let hints: &[&str] = match why {
+        NotFound::Mirrored => &["turn it over again in a picture viewer, and read the pixels anew"],
+        NotFound::Spacing { .. } => &[
+            "measure from the middle of one mark to the middle of the next, and say it with --spacing",
+        ],
+        NotFound::Lines { .. } => &[
+            "does the face lie flat? pin it at the corners and take the picture again",
+            "measure from the middle of one mark to the middle of the next, and say it with --spacing",
+        ],
+        NotFound::Several => &["cut the picture to one face, or point at its marks with --marks"],
+        _ => &[by_hand, "a picture in which all four can be seen, sharp and whole, needs no marks"],
+    };
+    let what = format!("the marks were not taken from {origin}: {why}");
+    Failure::new(Kind::Data, what).hinting(hints)
 }
 
 fn no_picture(origin: &str, error: &PictureError) -> Failure {
@@ -80,4 +75,18 @@ fn no_picture(origin: &str, error: &PictureError) -> Failure {
     };
     let what = format!("{origin} cannot be read as a picture: {error}");
     Failure::new(Kind::Data, what).hinting([hint])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_face_that_does_not_lie_flat() {
+        let failure = not_found("face.jpg", NotFound::Lines { said: Millimetres::new(166.0) });
+        let said = "the marks were not taken from face.jpg: the lines of the grid do not run where four marks 166.0 mm apart \
+            would have them";
+        assert_eq!(failure.what, said);
+        assert!(failure.hints[0].starts_with("does the face lie flat?"), "{:?}", failure.hints);
+    }
 }

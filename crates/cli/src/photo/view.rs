@@ -151,7 +151,7 @@ fn reading(args: &PhotoArgs) -> Result<f64, Failure> {
     })
 }
 
-fn unusable(option: &str, text: &str, label: &str) -> Failure {
+pub(super) fn unusable(option: &str, text: &str, label: &str) -> Failure {
     let marked = Marked::typed(text).wrong(0..text.len(), label);
     Failure::new(Kind::Usage, format!("the value of {option} cannot be used")).marking(marked)
 }

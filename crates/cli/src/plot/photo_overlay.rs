@@ -21,6 +21,7 @@ const STYLE: &str = "\
 line { stroke: #00b4d8; stroke-width: 0.18; stroke-opacity: 0.75 }
 .bold { stroke-width: 0.4; stroke-opacity: 1 }
 .mark { stroke: #ffd60a; stroke-width: 0.5; stroke-opacity: 1 }
+.shaft { stroke: #9ef01a; stroke-width: 0.45; stroke-opacity: 1 }
 .hit { stroke: #ff006e; stroke-width: 0.45; stroke-opacity: 1; fill: none }
 text { font-family: Helvetica, Arial, \"Liberation Sans\", sans-serif; font-weight: bold; fill: #ff006e; \
 stroke: #ffffff; stroke-width: 0.7; paint-order: stroke }
@@ -47,6 +48,8 @@ pub struct PhotoOverlay<'a> {
     pub marks: &'a [Pixel],
     /// Where each arrow hit.
     pub hits: &'a [(String, Pixel)],
+    /// The hole and the tail of each arrow whose tail was read.
+    pub tails: &'a [[Pixel; 2]],
 }
 
 impl PhotoOverlay<'_> {
@@ -60,6 +63,11 @@ impl PhotoOverlay<'_> {
         self.grid(&mut canvas);
         for mark in self.marks {
             self.cross(&mut canvas, "mark", *mark);
+        }
+        for [hole, tail] in self.tails {
+            let [from, to] = [hole, tail].map(|end| self.place(*end));
+            canvas.line("shaft", Segment { from, to });
+            self.cross(&mut canvas, "shaft", *tail);
         }
         for (name, pixel) in self.hits {
             let at = self.place(*pixel);

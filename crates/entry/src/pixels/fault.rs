@@ -31,6 +31,9 @@ pub enum PixelFault {
     /// A hit beside the pixel.
     #[error("the photo says where it hit")]
     HitSaid,
+    /// A tail by degrees, tape or eye beside tails in the picture.
+    #[error("the other tails are read in the picture, and this one is not")]
+    TailsReadTwoWays,
     /// No hole at all.
     #[error("no hole is given")]
     Nothing,
@@ -58,6 +61,10 @@ impl Advising for PixelFault {
             Self::NoHole | Self::Nothing => "for example 7=1204,833, or \"7=1204,833 i3 tl2 p\"",
             Self::HitSaid => {
                 "take it out; behind the pixel stand the mark, the tail, the call and flags"
+            }
+            Self::TailsReadTwoWays => {
+                "leans are compared, so read all tails of an end one way: this one in the picture as well, as t1130,702, or \
+                 none there"
             }
             Self::Place(fault) => return fault.way_on(),
             Self::Word(fault) => return fault.way_on(),

@@ -1,6 +1,7 @@
-//! Pixels of a photo as people type them: `1204,833`; marks, `-83,83=412,388`; holes, `7=1204,833 i3 p`.
+//! Pixels of a photo as people type them: `1204,833`; marks, `-83,83=412,388`; holes, with tails, `7=1204,833 t1130,702 i3 p`.
 
 mod fault;
+mod tails;
 mod typed_holes;
 
 use quarterturn_geometry::{Mark, Millimetres, Pixel, Point};
@@ -10,7 +11,7 @@ use crate::quantity::{self, Unit};
 use crate::shorthand::TypedWords;
 
 pub use fault::PixelFault;
-pub use typed_holes::{TypedHole, TypedHoles};
+pub use typed_holes::{TypedHole, TypedHoles, TypedTail};
 
 type Read<T> = Result<T, Located<PixelFault>>;
 
@@ -57,28 +58,37 @@ pub fn mark(text: &str, unit: &'static Unit) -> Read<Mark> {
     Ok(Mark { pixel, point })
 }
 
-/// Holes, one a line: the arrow, = and its pixel, and words of the shorthand but for the hit; lengths without a unit are in
-/// `unit`.
+/// Holes, one a line: the arrow, = and its pixel, and words of the shorthand but for the hit, or the pixel of its tail behind
+/// a `t`; lengths without a unit are in `unit`.
 ///
 /// # Errors
-/// The first that cannot be read, and where; no hole.
+/// The first that cannot be read, and where; no hole; tails of which some are pixels and others not.
 pub fn holes(text: &str, unit: &'static Unit) -> Read<TypedHoles> {
     let mut holes = Vec::new();
     let mut begins = 0;
+    // The words of which tails are taken out.
+    let mut words = text.to_owned();
     for line in text.split_inclusive('\n') {
         if let Some((at, head)) = pieces(line).next() {
-            holes.push(hole(text, begins + at, head, begins + line.len(), unit)?);
+            holes.push(hole(&mut words, begins + at, head, begins + line.len(), unit)?);
         }
         begins += line.len();
     }
     if holes.is_empty() {
         return Err(Located::new(PixelFault::Nothing, 0..text.len()));
     }
+    tails::settle(&mut holes)?;
     Ok(TypedHoles(holes))
 }
 
 /// The hole whose `head` is the first word of a line that ends at `end`.
-fn hole(text: &str, at: usize, head: &str, end: usize, unit: &'static Unit) -> Read<TypedHole> {
+fn hole(
+    text: &mut String,
+    at: usize,
+    head: &str,
+    end: usize,
+    unit: &'static Unit,
+) -> Read<TypedHole> {
     let fault = || Located::new(PixelFault::NoHole, at..at + head.len());
     // A name may hold any letter, a pixel no equals sign.
     let (name, shown) =
@@ -86,7 +96,8 @@ fn hole(text: &str, at: usize, head: &str, end: usize, unit: &'static Unit) -> R
     let shown_at = at + name.len() + 1;
     let pixel = pixel(shown).map_err(|fault| fault.shifted(shown_at))?;
     let behind = at + head.len();
-    let line = text.get(..end).unwrap_or(text);
+    let tail = tails::take(text, behind..end)?;
+    let line = text.get(..end).unwrap_or_default();
     let words = TypedWords::parse(line, behind, unit).map_err(Located::widened)?;
     let said = words.said();
     if said.x_mm.is_some() || said.out_mm.is_some() {
@@ -97,7 +108,7 @@ fn hole(text: &str, at: usize, head: &str, end: usize, unit: &'static Unit) -> R
     let mut shot = said.clone();
     name.clone_into(&mut shot.shaft);
     let pixel_span = shown_at..behind;
-    Ok(TypedHole { shot, pixel, pixel_span, name: at..at + name.len(), words })
+    Ok(TypedHole { shot, pixel, pixel_span, tail, name: at..at + name.len(), words })
 }
 
 /// The words of a text, each with where it begins.
@@ -125,6 +136,29 @@ mod tests {
     }
 
     #[test]
+    fn tails_are_pixels_and_what_sticks_out_holds_for_all() {
+        let text = "R=1,2 T30,40.5 s62cm g\n7=3,4 i3 t-5,6\n9=5,6 t7,8 s600";
+        let TypedHoles(holes) = holes(text, Unit::MILLIMETRE).unwrap();
+        let tails: Vec<_> = holes.iter().map(|hole| hole.tail.clone().unwrap()).collect();
+        let read = |tail: &TypedTail| (tail.pixel, tail.protruding_mm);
+        let expected = [(30.0, 40.5, 620.0), (-5.0, 6.0, 620.0), (7.0, 8.0, 600.0)];
+        let expected = expected.map(|(x, y, mm)| (Pixel::new(x, y), Some(mm)));
+        assert_eq!(tails.iter().map(read).collect::<Vec<_>>(), expected);
+        assert!(holes.iter().all(|hole| hole.shot.protruding_mm.is_none()), "no tape was held");
+        assert_eq!(holes[0].shot.call.as_deref(), Some("good"));
+        assert_eq!(holes[1].shot.index_deg, Some(90.0));
+        assert_eq!(text.get(tails[1].span.clone()), Some("t-5,6"));
+    }
+
+    /// As in a typed end.
+    #[test]
+    fn what_sticks_out_holds_for_all_tapes() {
+        let text = "R=1,2 tl1cm s62cm\n7=3,4 tr2cm";
+        let TypedHoles(holes) = holes(text, Unit::MILLIMETRE).unwrap();
+        assert_eq!(holes[1].shot.protruding_mm, Some(620.0));
+    }
+
+    #[test]
     fn a_mark_has_its_place_and_its_pixel() {
         let read = mark("-8.3cm,83=412,388.5", Unit::MILLIMETRE).unwrap();
         assert_eq!(read.pixel, Pixel::new(412.0, 388.5));
@@ -145,6 +179,11 @@ mod tests {
             (of_hole("R=1,2\n7=3,4 z8"), "R=1,2\n7=3,4 z8", "z8"),
             (of_hole("7=3,4 p r31 \n"), "7=3,4 p r31 \n", "p r31"),
             (of_hole(" "), " ", " "),
+            (of_hole("7=3,4 t5"), "7=3,4 t5", "5"),
+            (of_hole("7=3,4 t5,x"), "7=3,4 t5,x", "x"),
+            (of_hole("7=3,4 t5,6 i3 t7,8"), "7=3,4 t5,6 i3 t7,8", "t7,8"),
+            (of_hole("7=3,4 t5,6 i3 tl2"), "7=3,4 t5,6 i3 tl2", "tl2"),
+            (of_hole("R=1,2 t3,4\n7=3,4 p tu1cm"), "R=1,2 t3,4\n7=3,4 p tu1cm", "tu1cm"),
             (of_mark("3,4"), "3,4", "3,4"),
             (of_mark("3=4,5"), "3=4,5", "3=4,5"),
             (of_mark("3,4gr=4,5"), "3,4gr=4,5", "gr"),
@@ -154,6 +193,16 @@ mod tests {
         ] {
             assert_eq!(text.get(located.span.clone()), Some(wrong), "{text}: {located:?}");
             assert!(located.fault.way_on().is_some(), "{text}");
+        }
+    }
+
+    proptest::proptest! {
+        /// Whatever is typed is read or refused, and a fault stands in the text.
+        #[test]
+        fn whatever_is_typed_has_an_answer(text in "(7=1,2 ?)?([t T,.0-9xé=si\\-\n]|tl2|s6cm){0,24}") {
+            if let Err(located) = holes(&text, Unit::MILLIMETRE) {
+                proptest::prop_assert!(text.get(located.span.clone()).is_some(), "{text:?} {located:?}");
+            }
         }
     }
 }

@@ -16,8 +16,21 @@ pub struct TypedHole {
     pub pixel: Pixel,
     /// The bytes of the pixel.
     pub pixel_span: Range<usize>,
+    /// Where the picture shows its tail, where that was said.
+    pub tail: Option<TypedTail>,
     pub(super) name: Range<usize>,
     pub(super) words: TypedWords,
+}
+
+/// The tail of an arrow in the picture.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TypedTail {
+    /// Where the picture shows the end of its nock.
+    pub pixel: Pixel,
+    /// The bytes of the word.
+    pub span: Range<usize>,
+    /// How far the arrow sticks out, mm, where that was said of it or of another of the end.
+    pub protruding_mm: Option<f64>,
 }
 
 /// The holes of an end.

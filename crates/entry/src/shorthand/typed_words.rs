@@ -66,6 +66,12 @@ impl TypedWords {
         }
     }
 
+    /// The bytes of the line that say how the tail leans.
+    pub(crate) fn tail(&self) -> Option<Range<usize>> {
+        let words = &self.0.places.words;
+        words.iter().find(|(given, _)| given.starts_with("lean_")).map(|(_, span)| span.clone())
+    }
+
     /// The bytes of the line that gave what stands at `place` of an end; nothing where no word did.
     pub fn span(&self, place: &Place) -> Option<Range<usize>> {
         let words = &self.0.places.words;

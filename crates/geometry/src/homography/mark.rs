@@ -19,7 +19,7 @@ impl Pixel {
         Self { x_px, y_px }
     }
 
-    pub(super) fn vector(self) -> Vector2<f64> {
+    pub(crate) fn vector(self) -> Vector2<f64> {
         Vector2::new(self.x_px, self.y_px)
     }
 }
@@ -34,7 +34,7 @@ pub struct Mark {
 }
 
 impl Point {
-    pub(super) fn vector(self) -> Vector2<f64> {
+    pub(crate) fn vector(self) -> Vector2<f64> {
         Vector2::new(self.x_mm, self.y_mm)
     }
 }

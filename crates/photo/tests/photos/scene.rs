@@ -1,5 +1,7 @@
 //! A scene before the butt: the face, rings of other targets beside it, arrows, a shadow.
 
+use std::ops::Range;
+
 use nalgebra::{Vector2, Vector3};
 use quarterturn_geometry::Millimetres;
 use quarterturn_photo::{Corner, Luminance};
@@ -15,8 +17,27 @@ pub struct Scene {
     pub camera: Camera,
     /// Where arrows stand, mm.
     pub holes: Vec<Vector2<f64>>,
+    /// The ends of their nocks, once the photo is taken.
+    pub tails: Vec<Vector3<f64>>,
     covered: usize,
     random: Pcg64,
+}
+
+/// Where people stand who take a picture.
+pub struct Stand {
+    pub distance_mm: Range<f64>,
+    /// How much of the picture's shorter side the sheet takes.
+    pub share: Range<f64>,
+    pub tilt_deg: Range<f64>,
+}
+
+impl Stand {
+    /// So near that the sheet takes half of the picture or more.
+    pub const NEAR: Self =
+        Self { distance_mm: 800.0..1600.0, share: 0.5..0.9, tilt_deg: 0.0..50.0 };
+    /// Behind the nocks, with a zoom, nearly straight ahead.
+    pub const BEHIND_THE_NOCKS: Self =
+        Self { distance_mm: 1400.0..2000.0, share: 0.25..0.4, tilt_deg: 3.0..18.0 };
 }
 
 /// Rings beside the face, which are not ours: middle, mm, and radii from the outside.
@@ -24,12 +45,18 @@ struct Rings(Vector2<f64>, [f64; 3]);
 
 impl Scene {
     pub fn of(seed: u64, size: [usize; 2], widest: f64) -> Self {
+        Self::from(&Stand::NEAR, seed, size, widest)
+    }
+
+    /// One taken from such a stand; arrows stand 600 mm out, as they lean a little more.
+    pub fn from(stand: &Stand, seed: u64, size: [usize; 2], widest: f64) -> Self {
         let mut random = Pcg64::seed_from_u64(seed);
+        let mut within = |range: &Range<f64>| random.random_range(range.clone());
+        let distance = within(&stand.distance_mm);
+        let px_a_mm = within(&stand.share) * size[0].min(size[1]) as f64 / 180.0;
+        let tilt = within(&stand.tilt_deg).to_radians();
         let mut between = |from: f64, to: f64| random.random_range(from..to);
-        // The sheet takes half of the picture's shorter side or more; arrows stand 600 mm out.
-        let distance = between(800.0, 1600.0);
-        let px_a_mm = between(0.5, 0.9) * size[0].min(size[1]) as f64 / 180.0;
-        let (tilt, toward) = (between(0.0, 50_f64.to_radians()), between(0.0, 6.3));
+        let toward = between(0.0, 6.3);
         let place = Vector3::new(tilt.sin() * toward.cos(), tilt.sin() * toward.sin(), tilt.cos());
         let aim = Vector3::new(between(-25.0, 25.0), between(-25.0, 25.0), 0.0);
         let roll = between(-3.15, 3.15);
@@ -38,7 +65,8 @@ impl Scene {
             Camera::looking(size, px_a_mm * distance, [place * distance + aim, aim], roll, bend);
         if !shows_all_marks(&camera) {
             // Nobody takes that picture.
-            return Self::of(
+            return Self::from(
+                stand,
                 seed.wrapping_mul(0x9e37_79b9_7f4a_7c15).wrapping_add(1),
                 size,
                 widest,
@@ -51,7 +79,7 @@ impl Scene {
                 Vector2::new(x.clamp(-80.0, 80.0), y.clamp(-80.0, 80.0))
             })
             .collect();
-        Self { camera, holes, covered: 0, random }
+        Self { camera, holes, tails: Vec::new(), covered: 0, random }
     }
 
     /// How many marks arrows stand before.
@@ -125,6 +153,7 @@ impl Scene {
                 bar.change(&camera, light, |value| value * dimmed as f32);
             }
             let lean = Vector3::new(between(-0.05, 0.05), between(-0.05, 0.05), 1.0);
+            self.tails.push(foot + lean * 600.0);
             // What comes too near to the camera is behind it.
             let seen = (1..=60).map(|part| foot + lean * (f64::from(part) * 10.0));
             let tail = seen.take_while(|place| camera.pixel(*place).is_some()).last();
