@@ -52,7 +52,7 @@ fn the_fletching_sheet_shows_the_kept_shafts() {
     said.stdout(&format!("1 sheet in f.svg.\n{PRINT}")).check();
     let drawn = folder.read("f.svg");
     for part in [
-        "mark at 3 o&#39;clock",
+        "mark at 3 o'clock",
         "cock three hours counter-clockwise",
         "Not here, still open: 2.",
         "Not here, retired: 3.",

@@ -4,7 +4,8 @@ use std::path::{Path, PathBuf};
 
 use quarterturn_journal::{Confirmed, Entry, FaceUnit, Journal, Log, Quiver};
 use quarterturn_tuning::{
-    Advice, Doubt, LeanRelation, StandingOut, advise, advise_with_leans, doubts, standing_out,
+    Advice, Doubt, LeanRelation, StandingOut, Verdict, advise, advise_with_course,
+    advise_with_leans, doubts, standing_out,
 };
 
 use crate::clock;
@@ -57,6 +58,12 @@ impl Opened {
     pub fn advice_with_leans(&self) -> (Advice, Option<LeanRelation>) {
         let state = self.journal.state();
         advise_with_leans(state.history(), state.policy())
+    }
+
+    /// The same with the verdicts that stood after each of so many events.
+    pub fn advice_with_course(&self, after: &[usize]) -> (Advice, Vec<Vec<Verdict>>) {
+        let state = self.journal.state();
+        advise_with_course(state.history(), state.policy(), after)
     }
 
     /// The doubtful shots that its verdicts hang on; this takes a reading of the journal for each.

@@ -23,7 +23,8 @@ pub fn advise_with_leans(history: &History, policy: &Policy) -> (Advice, Option<
     (from(&assessment, history, policy), assessment.lean_relation())
 }
 
-fn from(assessment: &Assessment<'_>, history: &History, policy: &Policy) -> Advice {
+/// What follows from an assessment.
+pub fn from(assessment: &Assessment<'_>, history: &History, policy: &Policy) -> Advice {
     let (judge, candidates, bow) = assessment.judge(policy).settled();
     let evidence = assessment.evidence();
     let leave = last_leave(history);

@@ -6,12 +6,12 @@ use crate::common_point::Origin;
 use crate::evidence::Evidence;
 use crate::far_off::reach_far;
 use crate::judge::Judge;
-use crate::learn::{Learned, SlopeKnown, learn};
+use crate::learn::{Learned, SlopeKnown, at_sizes, learn};
 use crate::observation::{Kind, Observation, Observations};
 use crate::posterior::Posterior;
 use crate::response::bow_moves;
 use crate::roster::{Roster, Standing};
-use crate::{History, LeanRelation, Policy, Scales};
+use crate::{History, LeanRelation, Policy, Scales, Verdict};
 
 /// A history, what is read from it, and what follows for the unknowns.
 pub struct Assessment<'a> {
@@ -31,6 +31,29 @@ impl<'a> Assessment<'a> {
         reach_far(&mut seen, &mut expected);
         let learned = learn(&seen, &expected);
         Self { history, roster: Roster::of(history), expected, learned, seen }
+    }
+
+    /// What an earlier history tells at the sizes that this one taught; `before` is what a still earlier one told.
+    pub fn earlier<'b>(
+        &self,
+        history: &'b History,
+        before: Option<&Assessment<'_>>,
+    ) -> Assessment<'b> {
+        let mut seen = Observations::of(history);
+        let mut scales = self.learned.scales;
+        reach_far(&mut seen, &mut scales);
+        // Of a journal so long that its beginning is not read, shots have another place in each reading.
+        let first_end = |seen: &Observations| seen.shots.first().map(|shot| shot.end);
+        let before = before.filter(|before| first_end(&before.seen) == first_end(&seen));
+        let learned = at_sizes(&seen, &scales, before.map(|before| &before.learned));
+        Assessment { history, roster: Roster::of(history), expected: scales, learned, seen }
+    }
+
+    /// The verdicts on its shafts, in their order.
+    pub fn verdicts(&self, policy: &Policy) -> Vec<Verdict> {
+        let (judge, candidates, bow) = self.judge(policy).settled();
+        let shift = judge.shift_to_come(&bow);
+        candidates.iter().map(|candidate| judge.verdict(candidate, shift)).collect()
     }
 
     /// The judge of its shafts.

@@ -46,6 +46,7 @@ mod assessment;
 mod at_scales;
 mod bow_first;
 mod common_point;
+mod course;
 mod design;
 mod doubts;
 mod end;
@@ -102,6 +103,7 @@ pub use advice::{
     ShaftReport, Spread, Step,
 };
 pub use advise::{advise, advise_with_leans};
+pub use course::advise_with_course;
 pub use doubts::{Doubt, Without, doubts};
 pub use end::End;
 pub use event::{BowChange, BowPart, Event, ShaftChange};

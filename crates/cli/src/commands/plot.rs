@@ -18,7 +18,7 @@ use crate::output;
 use crate::picture_file;
 use crate::plot::{
     Backdrop, BeforeAfter, CoursePlot, EndPlot, FaceSize, FinishedPlot, Hits, LeanPlot, ShaftPlot,
-    StyledBy, TargetPlot,
+    StyledBy, TargetPlot, places,
 };
 use crate::wording::all;
 
@@ -87,11 +87,12 @@ pub fn target(opened: &Opened, backdrop: Backdrop) -> String {
 
 /// The course of a journal.
 fn course(opened: &Opened) -> String {
-    let state = opened.journal.state();
+    let history = opened.journal.state().history();
+    let (advice, stood) = opened.advice_with_course(&places(history));
     CoursePlot {
-        history: state.history(),
-        advice: &opened.advice(),
-        policy: state.policy(),
+        history,
+        advice: &advice,
+        stood: &stood,
         ruler: opened.ruler(),
         title: &opened.name(),
         styled: StyledBy::Itself,

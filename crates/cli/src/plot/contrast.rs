@@ -60,6 +60,7 @@ fn marks_and_texts_stand_out_in_the_light_and_in_the_dark() {
         (".tolerance", "stroke", MARK),
         (".reference", "stroke", MARK),
         (".spot", "stroke", MARK),
+        (".frame", "stroke", MARK),
         (".judged", "fill", MARK),
         (".other", "fill", MARK),
         (".left-out", "stroke", MARK),

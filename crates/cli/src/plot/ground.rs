@@ -25,23 +25,42 @@ const TICK_TEXT_MM: f64 = 3.0;
 /// Room for the numbers below the face, mm.
 const FOOT_MM: f64 = 4.3;
 
-/// A square window of the face about the reference.
+/// A window of the face.
 #[derive(Clone, Copy, Debug)]
 pub struct Ground {
-    /// How far it reaches from its middle.
+    middle: Offset,
+    /// How far it reaches to both sides of its middle.
     pub half_width: Millimetres,
-    /// The reader's unit.
-    pub ruler: Ruler,
+    high_mm: f64,
+    ruler: Ruler,
 }
 
 impl Ground {
-    /// The height of the face with its numbers, mm.
+    /// The width of the face without its numbers, mm.
+    pub const SIDE_MM: f64 = SIDE_MM;
+    /// The height of a square face with its numbers, mm.
     pub const HEIGHT_MM: f64 = SIDE_MM + FOOT_MM;
+
+    /// A square window that reaches `half_width` from the reference.
+    pub fn about_reference(half_width: Millimetres, ruler: Ruler) -> Self {
+        Self { middle: Offset::ZERO, half_width, high_mm: SIDE_MM, ruler }
+    }
+
+    /// A window that reaches `half_width` to both sides of `middle`, `high_mm` high on the sheet.
+    pub fn about(middle: Offset, half_width: Millimetres, high_mm: f64, ruler: Ruler) -> Self {
+        Self { middle, half_width, high_mm, ruler }
+    }
+
+    /// The height of the face with its numbers, mm.
+    pub fn height_mm(self) -> f64 {
+        self.high_mm + FOOT_MM
+    }
 
     /// The scale of a face drawn below and to the right of `corner`.
     pub fn scale(self, corner: PaperPoint) -> Scale {
-        let middle = corner.moved(GUTTER_MM + SIDE_MM / 2.0, -SIDE_MM / 2.0);
-        Scale::new(PaperBox::around(middle, SIDE_MM, SIDE_MM), self.half_width)
+        let centre = corner.moved(GUTTER_MM + SIDE_MM / 2.0, -self.high_mm / 2.0);
+        let area = PaperBox::around(centre, SIDE_MM, self.high_mm);
+        Scale::new(area, self.middle, self.half_width)
     }
 
     /// The lines of its grid.
@@ -68,12 +87,19 @@ impl Ground {
 
     fn grid(self, canvas: &mut Canvas, scale: Scale) {
         let area = scale.area();
-        for line in self.ticks(scale).within(scale.half_width()) {
-            let class = if line == Millimetres::ZERO { "axis" } else { "grid" };
-            let at = scale.point(Offset::new(line.mm(), line.mm()));
-            let upright = [area.bottom_mm, area.top_mm].map(|y_mm| PaperPoint::new(at.x_mm, y_mm));
-            let level = [area.left_mm, area.right_mm].map(|x_mm| PaperPoint::new(x_mm, at.y_mm));
-            for [from, to] in [upright, level] {
+        let [across, up] = self.lines(scale, Millimetres::ZERO);
+        let middle = |line: &Millimetres| *line == Millimetres::ZERO;
+        for (class, is_middle) in [("grid", false), ("axis", true)] {
+            for line in across.iter().filter(|line| middle(line) == is_middle) {
+                let x_mm = scale.point(Offset::new(line.mm(), 0.0)).x_mm;
+                let [from, to] =
+                    [area.bottom_mm, area.top_mm].map(|y_mm| PaperPoint::new(x_mm, y_mm));
+                canvas.line(class, Segment { from, to });
+            }
+            for line in up.iter().filter(|line| middle(line) == is_middle) {
+                let y_mm = scale.point(Offset::new(0.0, line.mm())).y_mm;
+                let [from, to] =
+                    [area.left_mm, area.right_mm].map(|x_mm| PaperPoint::new(x_mm, y_mm));
                 canvas.line(class, Segment { from, to });
             }
         }
@@ -82,14 +108,27 @@ impl Ground {
     fn numbers(self, canvas: &mut Canvas, scale: Scale) {
         let area = scale.area();
         let ticks = self.ticks(scale);
-        for line in ticks.within(scale.half_width() - scale.face(CORNER_MM)) {
-            let at = scale.point(Offset::new(line.mm(), line.mm()));
-            let below = PaperPoint::new(at.x_mm, area.bottom_mm - FOOT_MM + 0.6);
-            let beside = PaperPoint::new(area.left_mm - 1.4, at.y_mm - MIDDLE * TICK_TEXT_MM);
-            canvas.text("quiet", below, Anchor::Middle, TICK_TEXT_MM, &ticks.name(line));
-            canvas.text("quiet", beside, Anchor::End, TICK_TEXT_MM, &ticks.name(line));
+        let [across, up] = self.lines(scale, scale.face(CORNER_MM));
+        let foot_mm = area.bottom_mm - FOOT_MM + 0.6;
+        for line in across {
+            let at = PaperPoint::new(scale.point(Offset::new(line.mm(), 0.0)).x_mm, foot_mm);
+            canvas.text("quiet", at, Anchor::Middle, TICK_TEXT_MM, &ticks.name(line));
         }
-        let unit = PaperPoint::new(area.left_mm - GUTTER_MM, area.bottom_mm - FOOT_MM + 0.6);
+        for line in up {
+            let y_mm = scale.point(Offset::new(0.0, line.mm())).y_mm - MIDDLE * TICK_TEXT_MM;
+            let at = PaperPoint::new(area.left_mm - 1.4, y_mm);
+            canvas.text("quiet", at, Anchor::End, TICK_TEXT_MM, &ticks.name(line));
+        }
+        let unit = PaperPoint::new(area.left_mm - GUTTER_MM, foot_mm);
         canvas.text("quiet", unit, Anchor::Start, TICK_TEXT_MM, self.ruler.unit().symbol);
+    }
+
+    /// The lines of the grid that cross the window upright and those that cross it level, none nearer than `air` to an end.
+    fn lines(self, scale: Scale, air: Millimetres) -> [Vec<Millimetres>; 2] {
+        scale.ends().map(|[least, most]| {
+            let reach = Millimetres::new(least.mm().abs().max(most.mm().abs())) - air;
+            let inside = |line: &Millimetres| least + air <= *line && *line <= most - air;
+            self.ticks(scale).within(reach).filter(inside).collect()
+        })
     }
 }

@@ -1,10 +1,13 @@
 //! The named marks of a face and where their names go.
 
+use quarterturn_geometry::Millimetres;
+
 use super::canvas::Canvas;
 use super::labels::{self, Label, Room, Wish};
 use super::named_mark::{Look, NamedMark};
 use super::paper_box::PaperBox;
 use super::paper_point::PaperPoint;
+use super::scale::Scale;
 use super::segment::Segment;
 use super::shape::Anchor;
 use super::target_plot::glyphs::SHAFT_MM;
@@ -31,13 +34,13 @@ pub struct Layout {
 }
 
 impl Layout {
-    /// Finds a place for every name of `marks` in `area`: never over these marks and the places `taken`, and rather not
-    /// over the `hits`.
+    /// Finds a place for every name of `marks` in the window: never over these marks and the places `taken`, and rather
+    /// not over the `hits`.
     pub fn of(
         marks: Vec<NamedMark>,
         taken: impl Iterator<Item = PaperPoint>,
         hits: Vec<PaperPoint>,
-        area: PaperBox,
+        scale: Scale,
     ) -> Self {
         let taken: Vec<PaperBox> = marks
             .iter()
@@ -45,10 +48,12 @@ impl Layout {
             .chain(taken)
             .map(|at| PaperBox::around(at, SHAFT_MM, SHAFT_MM))
             .collect();
-        let mut sides = sides(area).to_vec();
-        sides.retain(|(_, side)| !taken.iter().any(|mark| mark.overlaps(*side)));
+        let mut sides = sides(scale);
+        sides.retain(|(_, side)| {
+            !taken.iter().any(|mark| mark.overlaps(*side)) && !hits.iter().any(|hit| side.has(*hit))
+        });
         let room = Room {
-            area: area.grown(-EDGE_MM),
+            area: scale.area().grown(-EDGE_MM),
             kept_free: taken.into_iter().chain(sides.iter().map(|(_, side)| *side)).collect(),
             hits,
             crowd: crowd(&marks),
@@ -63,6 +68,9 @@ impl Layout {
 
     /// Draws lines, marks and names.
     pub fn draw(&self, canvas: &mut Canvas) {
+        for (_, area) in &self.sides {
+            canvas.rectangle("behind", *area);
+        }
         for (side, area) in &self.sides {
             let at = area.centre().moved(0.0, -MIDDLE * SIDE_TEXT_MM);
             canvas.text("quiet", at, Anchor::Middle, SIDE_TEXT_MM, side);
@@ -106,18 +114,22 @@ fn crowd(marks: &[NamedMark]) -> Option<PaperBox> {
     (marks.len() >= FEWEST_IN_A_CROWD && room_mm2 < CLOSE_MM2 * marks.len() as f64).then_some(about)
 }
 
-fn sides(area: PaperBox) -> [(&'static str, PaperBox); 4] {
-    let PaperBox { left_mm, bottom_mm, right_mm, top_mm } = area;
-    let middle = area.centre();
-    let word = |word: &'static str, at: PaperPoint, right: f64, up: f64| {
+/// The names of the sides, at the edges of the window; where the reference lies beyond an edge, what is said at it would
+/// be wrong.
+fn sides(scale: Scale) -> Vec<(&'static str, PaperBox)> {
+    let PaperBox { left_mm, bottom_mm, right_mm, top_mm } = scale.area();
+    let middle = scale.area().centre();
+    let [[left, right], [low, high]] = scale.ends().map(|ends| ends.map(Millimetres::mm));
+    let words = [
+        (high > 0.0, "high", PaperPoint::new(middle.x_mm, top_mm), [1.0, -1.0]),
+        (right > 0.0, "right", PaperPoint::new(right_mm, middle.y_mm), [-1.0, 1.0]),
+        (low < 0.0, "low", PaperPoint::new(middle.x_mm, bottom_mm), [1.0, 1.0]),
+        (left < 0.0, "left", PaperPoint::new(left_mm, middle.y_mm), [1.0, 1.0]),
+    ];
+    let place = |(_, word, at, [right, up]): (bool, &'static str, PaperPoint, [f64; 2])| {
         let (width, height) = (width_mm(word, SIDE_TEXT_MM) + 0.6, SIDE_TEXT_MM + 0.8);
         let centre = at.moved(right * (width / 2.0 + 0.6), up * (height / 2.0 + 0.6));
         (word, PaperBox::around(centre, width, height))
     };
-    [
-        word("high", PaperPoint::new(middle.x_mm, top_mm), 1.0, -1.0),
-        word("right", PaperPoint::new(right_mm, middle.y_mm), -1.0, 1.0),
-        word("low", PaperPoint::new(middle.x_mm, bottom_mm), 1.0, 1.0),
-        word("left", PaperPoint::new(left_mm, middle.y_mm), 1.0, 1.0),
-    ]
+    words.into_iter().filter(|(is_true, ..)| *is_true).map(place).collect()
 }

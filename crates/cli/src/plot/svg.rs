@@ -1,12 +1,9 @@
-//! A minimal writer of SVG in millimetres of paper; the one place in the program where y is turned over.
+//! A picture as an SVG file in millimetres of paper.
 
 use super::canvas::Canvas;
 use super::escape::escape;
-use super::paper_box::PaperBox;
-use super::paper_ellipse::PaperEllipse;
-use super::paper_point::PaperPoint;
-use super::segment::Segment;
-use super::shape::{Anchor, PLAIN, Shape};
+use super::svg_number::number;
+use super::svg_writer::{USUAL_MM, Writer};
 
 /// What a picture is called and what it says, for people who hear it.
 #[derive(Clone, Copy, Debug)]
@@ -33,9 +30,6 @@ impl Stretch {
     pub const NONE: Self = Self { x: 1.0, y: 1.0 };
 }
 
-/// The size of a text that says none of its own, mm.
-const USUAL_MM: f64 = 3.0;
-
 /// The file.
 ///
 /// Numbers have at most two decimals, a hundredth of a millimetre, so the same drawing is the same bytes.
@@ -55,135 +49,9 @@ pub fn svg(canvas: &Canvas, stretch: Stretch, style: &str, about: About) -> Stri
     if !style.is_empty() {
         file = file + "<style>\n" + style + "</style>\n";
     }
-    let writer = Writer { height_mm: canvas.height_mm };
-    for shape in &canvas.shapes {
-        writer.shape(&mut file, shape);
-    }
+    Writer { height_mm: canvas.height_mm }.shapes(&mut file, &canvas.shapes);
     file.push_str("</svg>\n");
     file
-}
-
-/// Writes the shapes of a sheet of this height.
-struct Writer {
-    height_mm: f64,
-}
-
-impl Writer {
-    fn shape(&self, file: &mut String, shape: &Shape) {
-        let element = match shape {
-            Shape::Line { class, along } => self.line(class, *along),
-            Shape::Circle { class, centre, radius_mm } => self.circle(class, *centre, *radius_mm),
-            Shape::Ellipse { class, ellipse } => self.ellipse(class, *ellipse),
-            Shape::Polygon { class, corners } => self.polygon(class, corners),
-            Shape::Rectangle { class, area } => self.rectangle(class, *area),
-            Shape::Photo { area, href } => self.photo(*area, href),
-            Shape::Text { class, at, anchor, size_mm, text } => {
-                self.text(class, *at, *anchor, *size_mm, text)
-            }
-            Shape::Group { title, shapes } => {
-                self.within(&format!("<g><title>{}</title>", escape(title)), shapes)
-            }
-            Shape::Clipped { id, area, shapes } => {
-                let window = self.rectangle("paper", *area);
-                let opening = format!(
-                    "<clipPath id=\"{id}\">{window}</clipPath>\n<g clip-path=\"url(#{id})\">"
-                );
-                self.within(&opening, shapes)
-            }
-        };
-        file.push_str(&element);
-        file.push('\n');
-    }
-
-    fn within(&self, opening: &str, shapes: &[Shape]) -> String {
-        let mut group = format!("{opening}\n");
-        for shape in shapes {
-            self.shape(&mut group, shape);
-        }
-        group + "</g>"
-    }
-
-    fn line(&self, class: &str, Segment { from, to }: Segment) -> String {
-        let ([x1, y1], [x2, y2]) = (self.place(from), self.place(to));
-        format!("<line class=\"{class}\" x1=\"{x1}\" y1=\"{y1}\" x2=\"{x2}\" y2=\"{y2}\"/>")
-    }
-
-    fn circle(&self, class: &str, centre: PaperPoint, radius_mm: f64) -> String {
-        let ([x, y], r) = (self.place(centre), number(radius_mm));
-        format!("<circle class=\"{class}\" cx=\"{x}\" cy=\"{y}\" r=\"{r}\"/>")
-    }
-
-    fn ellipse(&self, class: &str, ellipse: PaperEllipse) -> String {
-        let [x, y] = self.place(ellipse.centre);
-        let (rx, ry) = (number(ellipse.semi_minor_mm), number(ellipse.semi_major_mm));
-        // SVG turns clockwise as it is seen, and so does the clock.
-        let turn = number(ellipse.orientation.degrees());
-        format!(
-            "<ellipse class=\"{class}\" cx=\"{x}\" cy=\"{y}\" rx=\"{rx}\" ry=\"{ry}\" \
-             transform=\"rotate({turn} {x} {y})\"/>"
-        )
-    }
-
-    fn polygon(&self, class: &str, corners: &[PaperPoint]) -> String {
-        let points: Vec<String> =
-            corners.iter().map(|&corner| self.place(corner).join(",")).collect();
-        format!("<polygon class=\"{class}\" points=\"{}\"/>", points.join(" "))
-    }
-
-    fn rectangle(&self, class: &str, area: PaperBox) -> String {
-        format!("<rect class=\"{class}\" {}/>", self.area(area))
-    }
-
-    fn photo(&self, area: PaperBox, href: &str) -> String {
-        format!("<image {} preserveAspectRatio=\"none\" href=\"{href}\"/>", self.area(area))
-    }
-
-    fn area(&self, area: PaperBox) -> String {
-        let [x, y] = self.place(PaperPoint::new(area.left_mm, area.top_mm));
-        let (w, h) = (number(area.right_mm - area.left_mm), number(area.top_mm - area.bottom_mm));
-        format!("x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\"")
-    }
-
-    fn text(
-        &self,
-        class: &str,
-        at: PaperPoint,
-        anchor: Anchor,
-        size_mm: f64,
-        text: &str,
-    ) -> String {
-        let [x, y] = self.place(at);
-        let size = if (size_mm - USUAL_MM).abs() < 0.005 {
-            String::new()
-        } else {
-            format!(" font-size=\"{}\"", number(size_mm))
-        };
-        let (anchor, text) = (anchor.said(), escape(text));
-        let class = if class == PLAIN { String::new() } else { format!(" class=\"{class}\"") };
-        format!("<text{class} x=\"{x}\" y=\"{y}\"{size}{anchor}>{text}</text>")
-    }
-
-    /// The coordinates in the file, where y runs down.
-    fn place(&self, at: PaperPoint) -> [String; 2] {
-        [number(at.x_mm), number(self.height_mm - at.y_mm)]
-    }
-}
-
-impl Anchor {
-    /// As an attribute; to begin at its place is what every text does.
-    const fn said(self) -> &'static str {
-        match self {
-            Self::Start => "",
-            Self::Middle => " text-anchor=\"middle\"",
-            Self::End => " text-anchor=\"end\"",
-        }
-    }
-}
-
-/// At most two decimals, and never a zero with a sign.
-fn number(value: f64) -> String {
-    let rounded = (value * 100.0).round() / 100.0 + 0.0;
-    rounded.to_string()
 }
 
 #[cfg(test)]
@@ -191,6 +59,8 @@ mod tests {
     use quarterturn_geometry::Angle;
 
     use super::*;
+    use crate::plot::paper_ellipse::PaperEllipse;
+    use crate::plot::paper_point::PaperPoint;
 
     const ABOUT: About = About { id: "t", title: "A & B", finding: "nothing" };
 
@@ -237,13 +107,5 @@ mod tests {
             ),
             "{svg}"
         );
-    }
-
-    #[test]
-    fn numbers_have_two_decimals_at_most_and_zero_has_no_sign() {
-        assert_eq!(number(-0.001), "0");
-        assert_eq!(number(-0.0), "0");
-        assert_eq!(number(2.0 / 3.0), "0.67");
-        assert_eq!(number(-2.0 / 3.0), "-0.67");
     }
 }

@@ -1,5 +1,6 @@
 //! How the journal teaches the scales: expectation and maximisation in turn.
 
+mod at_sizes;
 mod build;
 mod end_mean;
 mod over_scales;
@@ -9,6 +10,7 @@ mod sizes;
 mod slope;
 mod tails;
 
+pub use self::at_sizes::at_sizes;
 pub use self::build::Build;
 use self::over_scales::over_scales;
 use self::residuals::Residuals;

@@ -10,6 +10,7 @@ mod bow;
 mod calibration;
 mod changes;
 mod common_point;
+mod course;
 mod dense_posterior;
 mod doubts;
 mod far_off;

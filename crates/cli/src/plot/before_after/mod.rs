@@ -10,7 +10,7 @@ use quarterturn_geometry::Millimetres;
 use quarterturn_tuning::{Advice, History, Spread, Verdict};
 
 pub use self::landing::{Landing, landings};
-use self::panel::Panel;
+use self::panel::{MOST_REGIONS, Panel};
 use self::spread::spread;
 use super::block::{StyledBy, stack};
 use super::heading::Heading;
@@ -49,9 +49,13 @@ impl BeforeAfter<'_> {
         let said = std::iter::once(COMPARED.to_owned()).chain(missing(&landings));
         let heading = Heading::new(&title, &finding, &said.collect::<Vec<_>>());
         let wanted = advice.measured_from.at();
+        let regions = landings.len() <= MOST_REGIONS;
         let panel = Panel { landings, wanted, tolerance: history.setup.tolerance, ruler };
         let about = About { id: "before-after", title: &title, finding: &finding };
-        let legend = Legend::of_before_and_after(&ruler.read(history.setup.tolerance));
+        let mut legend = Legend::of_before_and_after(&ruler.read(history.setup.tolerance));
+        if regions {
+            legend.add_region();
+        }
         stack(&[&heading, &panel, &legend], self.styled, about)
     }
 }

@@ -17,6 +17,9 @@ use crate::plot::target_plot::{glyphs, region};
 use crate::plot::window;
 use crate::wording::{Ruler, mark, verdict};
 
+/// The regions of more shafts than this lie over one another: only the target shows them.
+pub const MOST_REGIONS: usize = 12;
+
 /// At so many places of its way a shaft keeps names away.
 const ON_A_WAY: u8 = 12;
 
@@ -37,14 +40,17 @@ impl Panel<'_> {
         let first = self.landings.iter().filter_map(|landing| landing.first).map(|hit| hit.at);
         let now = self.landings.iter().filter_map(|landing| landing.now);
         let seen: Vec<Offset> = first.chain(now).collect();
-        Ground { half_width: window::half_width(self.tolerance, &seen), ruler: self.ruler }
+        Ground::about_reference(window::half_width(self.tolerance, &seen), self.ruler)
     }
 
     fn inside(&self, canvas: &mut Canvas, scale: Scale) {
         canvas.circle("tolerance", scale.point(self.wanted), scale.length_mm(self.tolerance));
         glyphs::reference(canvas, scale.point(Offset::ZERO));
+        if self.landings.len() <= MOST_REGIONS {
+            self.regions(canvas, scale);
+        }
         for landing in &self.landings {
-            Self::shaft(canvas, scale, landing);
+            Self::way(canvas, scale, landing);
         }
         for landing in &self.landings {
             if let Some(now) = landing.now.filter(|now| scale.shows(*now)) {
@@ -53,14 +59,18 @@ impl Panel<'_> {
         }
     }
 
-    /// Its region, its way from before to after, and its last hit.
-    fn shaft(canvas: &mut Canvas, scale: Scale, landing: &Landing) {
-        let Some(now) = landing.now else { return };
-        let class = verdict(landing.report.verdict);
-        let ellipse = region(Miss { mean: now, ..landing.report.miss });
-        if let Some(ellipse) = ellipse {
-            canvas.ellipse(&format!("region {class} thin"), scale.ellipse(ellipse));
+    fn regions(&self, canvas: &mut Canvas, scale: Scale) {
+        for (landing, now) in self.landings.iter().filter_map(|one| Some((one, one.now?))) {
+            let class = verdict(landing.report.verdict);
+            if let Some(ellipse) = region(Miss { mean: now, ..landing.report.miss }) {
+                canvas.ellipse(&format!("region {class} thin"), scale.ellipse(ellipse));
+            }
         }
+    }
+
+    /// Its way from before to after, and its last hit.
+    fn way(canvas: &mut Canvas, scale: Scale, landing: &Landing) {
+        let Some(now) = landing.now else { return };
         if let Some(first) = landing.first {
             canvas.line("way", Segment { from: scale.point(first.at), to: scale.point(now) });
         }
@@ -78,7 +88,7 @@ impl Panel<'_> {
                 .map(move |step| first + (now - first) * (f64::from(step) / f64::from(ON_A_WAY)))
         };
         let ways: Vec<PaperPoint> = ways.flat_map(on_way).map(|at| scale.point(at)).collect();
-        Layout::of(marks, std::iter::once(scale.point(Offset::ZERO)), ways, scale.area())
+        Layout::of(marks, std::iter::once(scale.point(Offset::ZERO)), ways, scale)
     }
 
     /// Its name stands at its first hit; where it has none, at where it lands now.

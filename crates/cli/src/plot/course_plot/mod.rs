@@ -6,10 +6,11 @@ mod shot_course;
 #[cfg(test)]
 mod tests;
 
-use quarterturn_tuning::{Advice, History, Policy};
+use quarterturn_tuning::{Advice, History, Verdict};
 
 use self::reference_course::reference_course;
-use self::settled::settled;
+pub use self::settled::places;
+use self::settled::{BY_NOW, settled};
 use self::shot_course::shot_course;
 use super::block::{Block, StyledBy, stack};
 use super::heading::Heading;
@@ -22,8 +23,8 @@ pub struct CoursePlot<'a> {
     pub history: &'a History,
     /// What is said of it now.
     pub advice: &'a Advice,
-    /// What its verdicts are priced with.
-    pub policy: &'a Policy,
+    /// The verdicts on all shafts at each of the [`places`].
+    pub stood: &'a [Vec<Verdict>],
     /// How lengths are said.
     pub ruler: Ruler,
     /// What stands above it.
@@ -35,10 +36,10 @@ pub struct CoursePlot<'a> {
 impl CoursePlot<'_> {
     /// The picture as an SVG file; the same journal is always the same bytes.
     pub fn svg(&self) -> String {
-        let settled = settled(self.history, self.policy);
+        let settled = settled(self.history, self.advice, self.stood);
         let shots: usize = self.history.events.iter().map(settled::shots).sum();
         let finding = format!("{}: {}", count(shots, "shot"), tally(&self.advice.shafts));
-        let heading = Heading::new(self.title, &finding, &[]);
+        let heading = Heading::new(self.title, &finding, &[BY_NOW.to_owned()]);
         let reference = reference_course(self.history, self.ruler);
         let course = shot_course(self.history, self.advice, self.ruler);
         let mut blocks: Vec<&dyn Block> = vec![&heading, &settled];

@@ -1,20 +1,24 @@
 //! The course can be read for any number of shafts, and ends where the advice does.
 
-use quarterturn_tuning::{Event, Policy};
+use quarterturn_tuning::{Event, History, Policy, Verdict, advise_with_course};
 use roxmltree::Document;
 
-use super::CoursePlot;
 use super::settled::settled;
+use super::{CoursePlot, places};
 use crate::plot::block::StyledBy;
-use crate::plot::on_page::assert_texts_apart;
+use crate::plot::on_page::{self, assert_texts_apart};
 use crate::plot::target_plot::invented::{Dozen, Evening};
 use crate::wording::Ruler;
 use quarterturn_entry::quantity::Unit;
 
 fn drawn(dozen: &Dozen, unit: &'static Unit) -> String {
-    let (Dozen { history, advice }, policy) = (dozen, &Policy::default());
-    let ruler = Ruler::new(unit);
-    CoursePlot { history, advice, policy, ruler, title: "Fen", styled: StyledBy::Itself }.svg()
+    let Dozen { history, advice } = dozen;
+    let (stood, ruler) = (&stood(history), Ruler::new(unit));
+    CoursePlot { history, advice, stood, ruler, title: "Fen", styled: StyledBy::Itself }.svg()
+}
+
+fn stood(history: &History) -> Vec<Vec<Verdict>> {
+    advise_with_course(history, &Policy::default(), &places(history)).1
 }
 
 #[test]
@@ -40,20 +44,34 @@ fn evenings_that_follow_close_on_each_other_keep_their_lines() {
         }
     }
     let svg = drawn(&dozen, Unit::MILLIMETRE);
-    assert_eq!(svg.matches("class=\"break\"").count(), dozen.history.events.len() - 1);
+    assert_eq!(on_page::drawn(&svg, "break"), dozen.history.events.len() - 1);
     assert_texts_apart(&svg);
 }
 
 #[test]
-fn every_shaft_has_a_verdict_at_every_shot() {
-    let history = Evening::with(4).shoot().history;
-    let chart = settled(&history, &Policy::default());
-    let shots: usize = history.events.iter().map(super::settled::shots).sum();
-    for at in 0..chart.series[0].points.len() {
+fn every_shaft_has_a_verdict_at_every_place_and_the_last_are_those_of_the_advice() {
+    let Dozen { history, advice } = Evening { rounds: 12, ..Evening::with(4) }.shoot();
+    let chart = settled(&history, &advice, &stood(&history));
+    let points = chart.series[0].points.len();
+    assert_eq!(points, places(&history).len() + 2, "the beginning and the end are there too");
+    for at in 0..points {
         let sum: f64 = chart.series.iter().map(|series| series.points[at][1]).sum();
         assert!((sum - 4.0).abs() < f64::EPSILON, "{sum} of 4 shafts");
     }
-    for series in &chart.series {
-        assert!((series.points.last().unwrap()[0] - shots as f64).abs() < f64::EPSILON);
-    }
+    let shots: usize = history.events.iter().map(super::settled::shots).sum();
+    let [kept, ..] = chart.series.as_slice() else { panic!("{chart:?}") };
+    let keeps = advice.shafts.iter().filter(|one| one.verdict == Verdict::Keep).count();
+    assert_eq!(kept.points.last(), Some(&[shots as f64, keeps as f64]));
+}
+
+#[test]
+fn few_places_are_drawn_the_last_end_never_twice() {
+    let places = |ends: usize| {
+        let history = Evening { rounds: ends, ..Evening::with(3) }.shoot().history;
+        assert_eq!(history.events.len(), ends);
+        places(&history)
+    };
+    assert_eq!(places(1), Vec::<usize>::new());
+    assert_eq!(places(4), [1, 2, 3]);
+    assert_eq!(places(52), [2, 7, 12, 17, 22, 27, 32, 37, 42, 47]);
 }

@@ -44,7 +44,7 @@ impl Face<'_> {
         let far = Millimetres::new(about.x_mm.abs().max(about.y_mm.abs()));
         let least = window::half_width(tolerance, &at);
         let half_width = least.mm().max((far + tolerance * 1.1).mm().min(4.0 * least.mm()));
-        Ground { half_width: Millimetres::new(half_width), ruler: self.ruler }
+        Ground::about_reference(Millimetres::new(half_width), self.ruler)
     }
 
     fn inside(&self, canvas: &mut Canvas, scale: Scale) {
@@ -80,7 +80,7 @@ impl Face<'_> {
             NamedMark::outside(scale, at, kind(shot).class(), &name, told, self.ruler)
         });
         let spot = scale.point(Offset::ZERO);
-        Layout::of(marks.collect(), std::iter::once(spot), Vec::new(), scale.area())
+        Layout::of(marks.collect(), std::iter::once(spot), Vec::new(), scale)
     }
 }
 

@@ -6,7 +6,7 @@ use roxmltree::Document;
 
 use super::EndPlot;
 use crate::plot::backdrop::{Backdrop, FaceSize};
-use crate::plot::on_page::assert_texts_apart;
+use crate::plot::on_page::{self, assert_texts_apart};
 use crate::plot::target_plot::invented::{Dozen, Evening};
 use crate::wording::Ruler;
 use quarterturn_entry::quantity::Unit;
@@ -88,6 +88,6 @@ fn bad_ends_have_a_picture_too() {
 fn a_face_of_the_sport_lies_about_the_spot() {
     let (setup, end) = of(3);
     let svg = drawn(&setup, &end, Unit::MILLIMETRE, Backdrop::Rings(FaceSize::Cm40));
-    assert_eq!(svg.matches("\"ring-line\"").count(), 10);
+    assert_eq!(on_page::drawn(&svg, "ring-line"), 10);
     assert!(svg.contains("Under it a face of 40 cm"), "{svg}");
 }

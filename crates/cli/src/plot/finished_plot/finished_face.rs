@@ -35,7 +35,7 @@ impl FinishedFace<'_> {
     fn ground(&self) -> Ground {
         let hits = self.at.kinds.iter().flat_map(|kind| &kind.hits);
         let marks: Vec<Offset> = hits.map(|(_, hit)| Offset::new(hit.x, hit.y)).collect();
-        Ground { half_width: window::half_width(self.plate * 0.5, &marks), ruler: self.ruler }
+        Ground::about_reference(window::half_width(self.plate * 0.5, &marks), self.ruler)
     }
 
     fn draw_kind(&self, canvas: &mut Canvas, scale: Scale, kind: &HitsOfKind, style: Style) {

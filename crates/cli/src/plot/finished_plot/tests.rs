@@ -6,10 +6,9 @@ use quarterturn_entry::quantity::Unit;
 use quarterturn_geometry::{Index, Millimetres, Point};
 use quarterturn_statistics::Level;
 use quarterturn_tuning::{Group, Head, Hit, Shot, Start, hits_at, reach};
-use roxmltree::Document;
 
 use super::FinishedPlot;
-use crate::plot::on_page::assert_texts_apart;
+use crate::plot::on_page::{self, assert_texts_apart};
 use crate::wording::Ruler;
 
 /// Eight shots round `middle`, as far as 30 mm off.
@@ -53,10 +52,7 @@ fn every_kind_has_its_own_shape_its_centre_and_a_line_below() {
         group(37.0, "field", Start::Cold, [50.0, 5.0]),
     ]);
     assert_texts_apart(&svg);
-    let document = Document::parse(&svg).unwrap();
-    let of = |class: &str| {
-        document.descendants().filter(|node| node.attribute("class") == Some(class)).count()
-    };
+    let of = |class: &str| on_page::drawn(&svg, class);
     // Each hit, one in a legend, and in the chart its points and its name.
     assert_eq!(of("judged"), 2 * 9 + 3);
     assert_eq!(of("retire"), 2 * 9 + 3);

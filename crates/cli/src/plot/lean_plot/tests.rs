@@ -7,7 +7,7 @@ use roxmltree::Document;
 
 use super::{LeanPlot, relation_said};
 use crate::plot::block::StyledBy;
-use crate::plot::on_page::{assert_texts_apart, number};
+use crate::plot::on_page::{assert_texts_apart, number, places, said};
 use crate::plot::target_plot::hits::Hits;
 use crate::plot::target_plot::invented::{Dozen, Evening};
 use crate::wording::Ruler;
@@ -70,15 +70,13 @@ fn the_line_has_the_slope_that_was_learned() {
     let svg = drawn(&dozen, Some(LEARNED), Unit::MILLIMETRE);
     let document = Document::parse(&svg).unwrap();
     let all = |class: &str, tag: &str| -> Vec<_> {
-        let found = document.descendants();
-        found
-            .filter(|node| node.has_tag_name(tag) && node.attribute("class") == Some(class))
-            .collect()
+        let of_tag = document.descendants().filter(|node| node.has_tag_name(tag));
+        of_tag.filter(|node| said(*node, "class") == Some(class)).collect()
     };
     let counted: Vec<_> =
         hits.marks.iter().filter(|hit| hit.kind != super::HitKind::LeftOut).collect();
     let dots = all("judged", "circle");
-    let line = all("line sky", "line")[0];
+    let line = places(all("line sky", "path")[0]);
     let wide = |of: &dyn Fn(usize) -> f64| {
         let by = |one: &usize, other: &usize| of(*one).total_cmp(&of(*other));
         let at = 0..counted.len();
@@ -90,8 +88,8 @@ fn the_line_has_the_slope_that_was_learned() {
     };
     let per_mm = scale(&|at| counted[at].at.x_mm, "cx");
     let per_deg = scale(&|at| counted[at].tail.unwrap().x.degrees(), "cy");
-    let rise = (number(line, "y2") - number(line, "y1")) / per_deg;
-    let run = (number(line, "x2") - number(line, "x1")) / per_mm;
+    let rise = (line[1].1 - line[0].1) / per_deg;
+    let run = (line[1].0 - line[0].0) / per_mm;
     // Places are written to a hundredth of a millimetre of paper, over some 50 of them.
     assert!((rise / run - LEARNED.slope_deg_per_mm).abs() < 1e-3, "{}", rise / run);
 }

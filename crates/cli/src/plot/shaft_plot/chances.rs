@@ -13,6 +13,8 @@ use crate::wording::{mark, percent_short};
 const RADIUS_MM: f64 = 22.0;
 const NAMES_MM: f64 = 5.0;
 const TEXT_MM: f64 = 3.0;
+/// So many positions are told in words.
+const TOLD: usize = 6;
 /// Half as wide as the way to the next hour, less a gap.
 const HALF_BAR_DEG: f64 = 11.0;
 /// Shares at which a ring is drawn.
@@ -25,8 +27,7 @@ pub struct Chances<'a> {
 }
 
 impl Chances<'_> {
-    fn bar(&self, canvas: &mut Canvas, centre: PaperPoint, at: &Prediction, half_deg: f64) {
-        let class = if at.index.is_at(self.report.index) { "bar chosen" } else { "bar" };
+    fn bar(canvas: &mut Canvas, class: &str, centre: PaperPoint, at: &Prediction, half_deg: f64) {
         let angle = at.index.angle();
         let side = Angle::from_degrees(half_deg);
         let out_mm = RADIUS_MM * at.within;
@@ -45,13 +46,21 @@ impl Chances<'_> {
         let mut best: Vec<&Prediction> = self.report.positions.iter().collect();
         best.sort_by(|one, other| other.within.total_cmp(&one.within));
         canvas.text("strong", at, Anchor::Start, TEXT_MM * 1.1, "Sure to be inside, mark at");
-        for (line, position) in best.into_iter().take(6).enumerate() {
-            let below = at.moved(0.0, -5.4 * (line + 1) as f64);
-            let share = percent_short(position.within);
+        let class = |at: &Prediction| if self.is_chosen(at) { "strong" } else { PLAIN };
+        let below = |line: usize| at.moved(0.0, -5.4 * (line + 1) as f64);
+        for (line, position) in best.iter().take(TOLD).enumerate() {
             let place = mark(position.index);
-            canvas.text(PLAIN, below, Anchor::Start, TEXT_MM * 1.1, &place);
-            canvas.text(PLAIN, below.moved(44.0, 0.0), Anchor::End, TEXT_MM * 1.1, &share);
+            canvas.text(class(position), below(line), Anchor::Start, TEXT_MM * 1.1, &place);
         }
+        for (line, position) in best.iter().take(TOLD).enumerate() {
+            let (share, end) = (percent_short(position.within), below(line).moved(44.0, 0.0));
+            canvas.text(class(position), end, Anchor::End, TEXT_MM * 1.1, &share);
+        }
+    }
+
+    /// Whether it is the index that is judged.
+    fn is_chosen(&self, at: &Prediction) -> bool {
+        at.index.is_at(self.report.index)
     }
 }
 
@@ -69,8 +78,12 @@ impl Block for Chances<'_> {
         canvas.circle("face", centre, 1.2 + RADIUS_MM);
         let positions = &self.report.positions;
         let half_deg = HALF_BAR_DEG.min(150.0 / positions.len() as f64);
-        for at in positions {
-            self.bar(canvas, centre, at, half_deg);
+        let (chosen, others): (Vec<_>, Vec<_>) =
+            positions.iter().partition(|at| self.is_chosen(at));
+        for (class, bars) in [("bar", others), ("bar chosen", chosen)] {
+            for at in bars {
+                Self::bar(canvas, class, centre, at, half_deg);
+            }
         }
         for hour in 1..=12_u32 {
             let angle = Index::from_hour(f64::from(hour)).angle();
@@ -78,11 +91,11 @@ impl Block for Chances<'_> {
             let base = name.moved(0.0, -MIDDLE * TEXT_MM);
             canvas.text(PLAIN, base, Anchor::Middle, TEXT_MM, &hour.to_string());
         }
-        let rings = RINGS.map(percent_short).join(" and ");
-        let told = format!("rings at {rings}");
+        let rings = format!("rings at {}", RINGS.map(percent_short).join(" and "));
         let beside = corner.moved(2.0 * reach_mm + 20.0, -6.0);
         self.told(canvas, beside);
-        let last = beside.moved(0.0, -5.4 * 7.4);
-        canvas.text("quiet", last, Anchor::Start, TEXT_MM, &told);
+        for (line, told) in [(7.4, rings.as_str()), (8.2, "outlined, bold: the index judged")] {
+            canvas.text("quiet", beside.moved(0.0, -5.4 * line), Anchor::Start, TEXT_MM, told);
+        }
     }
 }

@@ -11,7 +11,7 @@ use crate::plot::layout::Layout;
 use crate::plot::named_mark::{Look, NamedMark};
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
-use crate::plot::target_plot::hits::HitMark;
+use crate::plot::target_plot::hits::{HitKind, HitMark};
 use crate::plot::target_plot::{glyphs, region};
 use crate::plot::window;
 use crate::wording::{Ruler, mark, verdict};
@@ -41,7 +41,7 @@ impl Round<'_> {
         let hits = self.hits.iter().map(|hit| hit.at);
         let means = self.report.positions.iter().map(|at| at.miss.mean + self.wanted);
         let seen: Vec<Offset> = hits.chain(means).collect();
-        Ground { half_width: window::half_width(self.tolerance, &seen), ruler: self.ruler }
+        Ground::about_reference(window::half_width(self.tolerance, &seen), self.ruler)
     }
 
     fn placed(&self, miss: Miss) -> Miss {
@@ -60,8 +60,17 @@ impl Round<'_> {
         if !corners.is_empty() {
             canvas.polygon("curve", &corners);
         }
-        for hit in self.hits.iter().filter(|hit| scale.shows(hit.at)) {
-            glyphs::hit(canvas, hit.kind, scale.point(hit.at), hit.tail);
+        for kind in [HitKind::LeftOut, HitKind::Other, HitKind::Judged] {
+            let of_kind = self.hits.iter().filter(|hit| hit.kind == kind && scale.shows(hit.at));
+            let of_kind: Vec<_> = of_kind.map(|hit| (scale.point(hit.at), hit.tail)).collect();
+            for (at, tail) in &of_kind {
+                if let Some(lean) = *tail {
+                    glyphs::tail(canvas, kind, *at, lean);
+                }
+            }
+            for (at, _) in &of_kind {
+                glyphs::dot(canvas, kind, *at);
+            }
         }
         for position in self.named() {
             let at = scale.point(position.miss.mean + self.wanted);
@@ -90,7 +99,7 @@ impl Round<'_> {
             .then(|| outside(centre, verdict(self.report.verdict), &mark(self.report.index)));
         let hits = self.hits.iter().map(|hit| scale.point(hit.at)).collect();
         let marks = hours.chain(strays).chain(far).collect();
-        Layout::of(marks, std::iter::empty(), hits, scale.area())
+        Layout::of(marks, std::iter::empty(), hits, scale)
     }
 
     /// The index that is judged: its region, and the mark of its verdict.

@@ -3,6 +3,7 @@
 use quarterturn_geometry::{Ellipse, Millimetres, Offset, Point};
 use quarterturn_tuning::{Miss, ShaftReport};
 
+use super::core::Core;
 use super::glyphs;
 use super::hits::{HitMark, Hits};
 use super::layout::layout;
@@ -67,7 +68,7 @@ impl Face<'_> {
 
     fn ground(&self) -> Ground {
         let half_width = window::half_width(self.tolerance, &self.extent());
-        Ground { half_width, ruler: self.ruler }
+        Ground::about_reference(half_width, self.ruler)
     }
 
     /// What the picture has to show, the far sides of the regions included.
@@ -124,6 +125,14 @@ impl Face<'_> {
         }
     }
 
+    /// The frame about the core, and its shafts without their names.
+    fn framed(&self, canvas: &mut Canvas, scale: Scale, core: &Core) {
+        for report in self.shafts.iter().filter(|report| core.shows(report)) {
+            glyphs::small_shaft(canvas, report.verdict, scale.point(report.miss.mean));
+        }
+        canvas.rectangle("frame", core.frame(scale));
+    }
+
     /// "7 at 3 o'clock: 31 right, 8 high".
     pub fn told(&self, hit: &HitMark) -> String {
         let miss = self.ruler.miss_bare(hit.at);
@@ -142,6 +151,9 @@ impl Block for Face<'_> {
             self.backdrop.draw(canvas, scale, spot);
             self.estimates(canvas, scale);
             self.places(canvas, scale);
+            if let Some(core) = Core::of(self) {
+                self.framed(canvas, scale, &core);
+            }
         });
         layout(self, self.scale(corner)).draw(canvas);
     }

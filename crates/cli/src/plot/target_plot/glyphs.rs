@@ -21,6 +21,11 @@ pub fn shaft(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint) {
     sized(canvas, verdict, at, 1.0);
 }
 
+/// The same on an empty ground.
+pub fn plain_shaft(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint) {
+    sized(canvas, verdict, at, 1.0);
+}
+
 /// The same where many stand close to one another.
 pub fn small_shaft(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint) {
     sized(canvas, verdict, at, 0.65);
@@ -46,17 +51,26 @@ fn sized(canvas: &mut Canvas, verdict: Verdict, at: PaperPoint, size: f64) {
 /// A hit: filled where it speaks for its shaft now, smaller and grey elsewhere, an empty ring where it is left out.
 /// A line runs from it to where the tail points.
 pub fn hit(canvas: &mut Canvas, kind: HitKind, at: PaperPoint, tail: Option<Lean>) {
-    let class = kind.class();
+    if let Some(lean) = tail {
+        self::tail(canvas, kind, at, lean);
+    }
+    dot(canvas, kind, at);
+}
+
+/// The line from a hit to where its tail points.
+pub fn tail(canvas: &mut Canvas, kind: HitKind, at: PaperPoint, lean: Lean) {
+    let [right_mm, up_mm] = [lean.x, lean.y].map(|angle| angle.degrees() * TAIL_MM_PER_DEG);
+    canvas.line(kind.class(), Segment { from: at, to: at.moved(right_mm, up_mm) });
+}
+
+/// A hit without its tail.
+pub fn dot(canvas: &mut Canvas, kind: HitKind, at: PaperPoint) {
     let radius_mm = match kind {
         HitKind::Judged => 0.75,
         HitKind::Other => 0.6,
         HitKind::LeftOut => 0.85,
     };
-    if let Some(lean) = tail {
-        let [right_mm, up_mm] = [lean.x, lean.y].map(|angle| angle.degrees() * TAIL_MM_PER_DEG);
-        canvas.line(class, Segment { from: at, to: at.moved(right_mm, up_mm) });
-    }
-    canvas.circle(class, at, radius_mm);
+    canvas.circle(kind.class(), at, radius_mm);
 }
 
 /// A hit far from the others of its shaft at that mark: a ring round it.

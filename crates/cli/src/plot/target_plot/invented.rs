@@ -23,6 +23,8 @@ pub struct Evening {
     pub rounds: usize,
     /// The archer's spread per axis, mm.
     pub spread_mm: f64,
+    /// How far the shafts differ per axis, mm.
+    pub apart_mm: f64,
     /// The seed.
     pub seed: u64,
 }
@@ -38,13 +40,19 @@ pub struct Dozen {
 impl Evening {
     /// An ordinary evening with so many shafts.
     pub const fn with(shafts: usize) -> Self {
-        Self { shafts, rounds: 4, spread_mm: 14.0, seed: 7 }
+        Self { shafts, rounds: 4, spread_mm: 14.0, apart_mm: 11.0, seed: 7 }
+    }
+
+    /// An evening with shafts that hardly differ, by an archer who hardly spreads.
+    pub const fn tight(shafts: usize) -> Self {
+        Self { spread_mm: 4.0, apart_mm: 1.5, ..Self::with(shafts) }
     }
 
     /// Shoots it.
     pub fn shoot(self) -> Dozen {
         let mut chance = Chance::new(self.seed);
-        let centres: Vec<Offset> = (0..self.shafts).map(|_| COMMON + chance.offset(11.0)).collect();
+        let centres: Vec<Offset> =
+            (0..self.shafts).map(|_| COMMON + chance.offset(self.apart_mm)).collect();
         let order: Vec<usize> = (0..self.shafts * self.rounds).map(|k| k % self.shafts).collect();
         let ends = order.chunks(BARE_AN_END).enumerate();
         let events = ends.map(|(n, shafts)| self.end(&mut chance, n, shafts, &centres)).collect();

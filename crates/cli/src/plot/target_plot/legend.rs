@@ -3,11 +3,13 @@
 use quarterturn_geometry::{Angle, Lean};
 use quarterturn_tuning::{OpenReason, RetireReason, Verdict};
 
+use super::core::Core;
 use super::face::{Face, LEVEL};
 use super::glyphs;
 use super::hits::HitKind;
 use crate::plot::block::{Block, INNER_MM};
 use crate::plot::canvas::Canvas;
+use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_ellipse::PaperEllipse;
 use crate::plot::paper_point::PaperPoint;
 use crate::plot::scale::Scale;
@@ -46,6 +48,7 @@ enum Sample {
     Hit(HitKind),
     Far,
     Outside,
+    Frame,
     First,
     Way,
     Shaft(Verdict),
@@ -69,12 +72,16 @@ impl Legend {
             Entry::new(Sample::First, "first hit, the mark as built"),
             Entry::new(Sample::Hit(HitKind::Other), "last hit at the index judged"),
             Entry::new(Sample::Way, "from the first hit to the mean now"),
-            Entry::new(Sample::Region, format!("{} of the mean now", level())),
             Entry::new(Sample::Shaft(Verdict::Keep), "the mean: keep"),
             Entry::new(Sample::Shaft(Verdict::Open(OpenReason::NotShot)), "the mean: open"),
             Entry::new(Sample::Shaft(Verdict::Retire(RetireReason::Lost)), "the mean: retire"),
         ];
         Self { entries: entries.into() }
+    }
+
+    /// Adds what the regions are.
+    pub fn add_region(&mut self) {
+        self.entries.push(Entry::new(Sample::Region, format!("{} of the mean now", level())));
     }
 
     fn rows(&self) -> usize {
@@ -109,7 +116,7 @@ fn places(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
 }
 
 /// The hits of each kind, and what lies outside.
-fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
+fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
     let tail = format!("hit, its tail {TAIL_DEG} deg high");
     let hit = |kind: HitKind, meaning: &str| {
         (face.hits.count(kind) > 0).then(|| Entry::new(Sample::Hit(kind), meaning))
@@ -125,6 +132,7 @@ fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 5] {
         hit(HitKind::LeftOut, "left out of the estimates"),
         far.then(|| Entry::new(Sample::Far, "far from its other hits there")),
         outside.then(|| Entry::new(Sample::Outside, "outside, with its distance")),
+        Core::of(face).map(|_| Entry::new(Sample::Frame, "drawn larger below, with names")),
     ]
 }
 
@@ -164,7 +172,7 @@ impl Sample {
             }
             Self::Reference => glyphs::reference(canvas, middle),
             Self::Spot => glyphs::spot(canvas, middle),
-            Self::Tolerance => canvas.circle("tolerance", middle, 1.9),
+            Self::Tolerance => canvas.circle("tolerance", middle, 1.7),
             Self::Backdrop => canvas.circle("ring-line", middle, 1.9),
             Self::Region => canvas.ellipse("region open", sample_region(middle)),
             Self::Common => {
@@ -186,6 +194,7 @@ impl Sample {
                 glyphs::hit(canvas, HitKind::Judged, middle, None);
                 glyphs::far(canvas, middle);
             }
+            Self::Frame => canvas.rectangle("frame", PaperBox::around(middle, 5.2, 3.0)),
             Self::Outside => glyphs::outward(canvas, "judged", middle, Angle::from_degrees(90.0)),
         }
         SAMPLE_MM
@@ -194,5 +203,5 @@ impl Sample {
 
 fn sample_region(centre: PaperPoint) -> PaperEllipse {
     let orientation = Angle::from_degrees(90.0);
-    PaperEllipse { centre, semi_major_mm: 3.4, semi_minor_mm: 2.1, orientation }
+    PaperEllipse { centre, semi_major_mm: 3.2, semi_minor_mm: 1.8, orientation }
 }

@@ -4,6 +4,7 @@
 //! in an end without one their mean of that evening. So ends of different aim lie over one another, and what is seen is
 //! what is estimated.
 
+mod core;
 mod face;
 pub mod glyphs;
 pub mod hits;
@@ -22,12 +23,13 @@ use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
 
 use super::backdrop::Backdrop;
-use super::block::{StyledBy, stack};
+use super::block::{Block, StyledBy, stack};
 use super::heading::Heading;
 use super::svg::About;
 use crate::wording::{Ruler, count};
 pub use face::region;
 
+use self::core::Core;
 use face::Face;
 use hits::{HitKind, Hits};
 use legend::Legend;
@@ -61,7 +63,11 @@ impl TargetPlot<'_> {
         let table = Table { shafts: &advice.shafts, wide, tolerance: face.tolerance, ruler };
         let found = format!("{finding}. {}", common(&face));
         let about = About { id: "target", title, finding: &found };
-        stack(&[&heading, &face, &Legend::of(&face), &table], self.styled, about)
+        let (core, legend) = (Core::of(&face), Legend::of(&face));
+        let mut blocks: Vec<&dyn Block> = vec![&heading, &face];
+        blocks.extend(core.as_ref().map(|core| core as &dyn Block));
+        blocks.extend([&legend as &dyn Block, &table]);
+        stack(&blocks, self.styled, about)
     }
 }
 

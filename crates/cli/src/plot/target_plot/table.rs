@@ -57,18 +57,39 @@ impl Table<'_> {
         }
     }
 
-    fn row(&self, canvas: &mut Canvas, base: PaperPoint, report: &ShaftReport) {
-        glyphs::shaft(canvas, report.verdict, base.moved(2.2, MIDDLE * TEXT_MM));
-        let name = shortened(report.shaft.as_str(), TEXT_MM, NAME_MM / BOLD);
-        NAME.write(canvas, "strong", base, TEXT_MM, &name);
-        let verdict = wording::verdict(report, self.ruler);
-        VERDICT.write(canvas, PLAIN, base, TEXT_MM, &verdict);
-        let wide = if self.wide.iter().any(|wide| wide.shaft == report.shaft) { "*" } else { "" };
-        SHOTS.write(canvas, PLAIN, base, TEXT_MM, &format!("{wide}{}", report.shots_total));
-        if report.shots_total > 0 {
-            MISS.write(canvas, PLAIN, base, TEXT_MM, &self.ruler.miss_bare(report.miss.mean));
-            INSIDE.write(canvas, PLAIN, base, TEXT_MM, &percent_short(report.within));
+    /// The words of the shafts in one column, from the top.
+    fn column(
+        &self,
+        canvas: &mut Canvas,
+        first: PaperPoint,
+        (column, class): (&Column, &str),
+        text: impl Fn(&ShaftReport) -> Option<String>,
+    ) {
+        for (row, report) in self.shafts.iter().enumerate() {
+            if let Some(text) = text(report) {
+                column.write(canvas, class, down(first, row), TEXT_MM, &text);
+            }
         }
+    }
+
+    fn columns(&self, canvas: &mut Canvas, first: PaperPoint) {
+        let shot = |report: &ShaftReport| report.shots_total > 0;
+        self.column(canvas, first, (&NAME, "strong"), |report| {
+            Some(shortened(report.shaft.as_str(), TEXT_MM, NAME_MM / BOLD))
+        });
+        self.column(canvas, first, (&VERDICT, PLAIN), |report| {
+            Some(wording::verdict(report, self.ruler))
+        });
+        self.column(canvas, first, (&MISS, PLAIN), |report| {
+            shot(report).then(|| self.ruler.miss_bare(report.miss.mean))
+        });
+        self.column(canvas, first, (&INSIDE, PLAIN), |report| {
+            shot(report).then(|| percent_short(report.within))
+        });
+        self.column(canvas, first, (&SHOTS, PLAIN), |report| {
+            let is_wide = self.wide.iter().any(|wide| wide.shaft == report.shaft);
+            Some(format!("{}{}", if is_wide { "*" } else { "" }, report.shots_total))
+        });
     }
 
     fn note(&self) -> String {
@@ -86,17 +107,26 @@ impl Block for Table<'_> {
     }
 
     fn draw(&self, canvas: &mut Canvas, corner: PaperPoint) {
-        let mut base = corner.moved(0.0, -QUIET_MM);
+        let base = corner.moved(0.0, -QUIET_MM);
         self.heading(canvas, base);
-        for report in self.shafts {
-            let line = base.moved(0.0, -0.3 * ROW_MM);
+        for row in 0..self.shafts.len() {
+            let line = down(base, row).moved(0.0, -0.3 * ROW_MM);
             canvas.line("grid", Segment { from: line, to: line.moved(INNER_MM, 0.0) });
-            base = base.moved(0.0, -ROW_MM);
-            self.row(canvas, base, report);
         }
-        base = base.moved(0.0, -ROW_MM);
-        canvas.text("quiet", base, Anchor::Start, QUIET_MM, &self.note());
+        let first = down(base, 1);
+        for (row, report) in self.shafts.iter().enumerate() {
+            let at = down(first, row).moved(2.2, MIDDLE * TEXT_MM);
+            glyphs::plain_shaft(canvas, report.verdict, at);
+        }
+        self.columns(canvas, first);
+        let last = down(first, self.shafts.len());
+        canvas.text("quiet", last, Anchor::Start, QUIET_MM, &self.note());
     }
+}
+
+/// So many rows lower.
+fn down(base: PaperPoint, rows: usize) -> PaperPoint {
+    base.moved(0.0, -ROW_MM * rows as f64)
 }
 
 impl Column {

@@ -5,6 +5,7 @@ use quarterturn_geometry::{Millimetres, Offset};
 use quarterturn_tuning::{Event, Flag, Miss, MissingMass, RetireReason, Shot, Verdict};
 use roxmltree::{Document, Node};
 
+use super::core::Core;
 use super::face::{Face, region};
 use super::hits::{HitKind, Hits};
 use super::invented::{Dozen, Evening};
@@ -15,8 +16,8 @@ use crate::plot::block::StyledBy;
 use crate::plot::block::WIDTH_MM;
 use crate::plot::labels::Label;
 use crate::plot::layout::Layout;
-use crate::plot::named_mark::Look;
-use crate::plot::on_page::{assert_texts_apart, number};
+use crate::plot::named_mark::{Look, NamedMark};
+use crate::plot::on_page::{self, assert_texts_apart, places};
 use crate::plot::paper_box::PaperBox;
 use crate::plot::paper_point::PaperPoint;
 use crate::wording::Ruler;
@@ -45,11 +46,16 @@ fn on(backdrop: Backdrop, dozen: &Dozen, ruler: Ruler, title: &str) -> String {
 #[test]
 fn a_face_of_the_sport_or_a_plate_may_lie_under_the_hits() {
     let dozen = Evening::with(12).shoot();
-    let rings = |backdrop| on(backdrop, &dozen, MM, "Harrow Fen").matches("\"ring-line\"").count();
+    let rings = |backdrop| on_page::drawn(&on(backdrop, &dozen, MM, "Harrow Fen"), "ring-line");
     let in_the_legend = 1;
     assert_eq!(rings(Backdrop::Grid), 0);
     assert_eq!(rings(Backdrop::Rings(FaceSize::Cm40)), 10 + in_the_legend);
     assert_eq!(rings(Backdrop::Plate(Millimetres::from_cm(20.0))), 1 + in_the_legend);
+    for size in [FaceSize::Cm122, FaceSize::Cm80, FaceSize::Cm40] {
+        for evening in [Evening::with(1), Evening::with(12), Evening::tight(24)] {
+            assert_texts_apart(&on(Backdrop::Rings(size), &evening.shoot(), MM, "Harrow Fen"));
+        }
+    }
     let svg = on(Backdrop::Rings(FaceSize::Cm60), &dozen, MM, "Harrow Fen");
     assert!(svg.contains(">face of 60 cm, rings 1 to 10</text>"), "{svg}");
 }
@@ -64,9 +70,21 @@ fn layout(dozen: &Dozen) -> Layout {
     layout::layout(&face, face.scale(PaperPoint::new(5.0, 200.0)))
 }
 
-/// Evenings from one shaft to two dozen, three of each.
+/// The layout of the face, and that of its core where it has one.
+fn layouts(dozen: &Dozen) -> Vec<Layout> {
+    let hits = hits(dozen);
+    let face: Face = face(&dozen.history, &dozen.advice, &hits, MM);
+    let corner = PaperPoint::new(5.0, 200.0);
+    let whole = layout::layout(&face, face.scale(corner));
+    std::iter::once(whole).chain(Core::of(&face).map(|core| core.layout(corner))).collect()
+}
+
+/// Evenings from one shaft to two dozen, three of each with shafts that differ and two with some that hardly do.
 fn evenings() -> impl Iterator<Item = Evening> {
-    (1..=24).flat_map(|shafts| (1..=3).map(move |seed| Evening { seed, ..Evening::with(shafts) }))
+    (1..=24).flat_map(|shafts| {
+        let usual = (1..=3).map(move |seed| Evening { seed, ..Evening::with(shafts) });
+        usual.chain((1..=2).map(move |seed| Evening { seed, ..Evening::tight(shafts) }))
+    })
 }
 
 fn is_clipped(node: Node) -> bool {
@@ -118,18 +136,6 @@ fn height_mm(document: &Document) -> f64 {
     size.rsplit(' ').next().unwrap().parse().unwrap()
 }
 
-/// Every place that an element names, in the coordinates of the file.
-fn places(node: Node) -> Vec<(f64, f64)> {
-    let corners = node.attribute("points").into_iter().flat_map(|points| points.split(' '));
-    let corner = |corner: &str| {
-        let (x, y) = corner.split_once(',').unwrap();
-        (x.parse().unwrap(), y.parse().unwrap())
-    };
-    let named = [("x", "y"), ("x1", "y1"), ("x2", "y2"), ("cx", "cy")].into_iter();
-    let named = named.filter(|(x, _)| node.has_attribute(*x));
-    corners.map(corner).chain(named.map(|(x, y)| (number(node, x), number(node, y)))).collect()
-}
-
 #[test]
 fn every_number_is_one_and_every_mark_is_on_the_page() {
     for evening in evenings() {
@@ -171,13 +177,44 @@ fn the_widest_words_have_room() {
 #[test]
 fn labels_never_overlap_and_no_shaft_goes_without() {
     for evening in evenings() {
-        let Layout { marks, labels, .. } = layout(&evening.shoot());
-        assert_eq!((marks.len(), labels.len()), (evening.shafts, evening.shafts));
-        let areas: Vec<PaperBox> = labels.into_iter().map(|label| label.unwrap().area).collect();
-        for (k, area) in areas.iter().enumerate() {
-            assert!(areas[..k].iter().all(|other| !other.overlaps(*area)), "{evening:?}");
-            assert!(marks.iter().all(|mark| !area.has(mark.at)), "{evening:?}");
+        let dozen = evening.shoot();
+        let mut named = Vec::new();
+        for Layout { marks, labels, .. } in layouts(&dozen) {
+            assert_eq!(marks.len(), labels.len());
+            let areas: Vec<PaperBox> =
+                labels.into_iter().map(|label| label.unwrap().area).collect();
+            for (k, area) in areas.iter().enumerate() {
+                assert!(areas[..k].iter().all(|other| !other.overlaps(*area)), "{evening:?}");
+                assert!(marks.iter().all(|mark| !area.has(mark.at)), "{evening:?}");
+            }
+            let shafts = marks.iter().filter(|mark| !matches!(mark.look, Look::Outside { .. }));
+            named.extend(shafts.map(|mark| mark.name.clone()));
         }
+        named.sort();
+        let mut shafts: Vec<String> = (1..=evening.shafts).map(|n| n.to_string()).collect();
+        shafts.sort();
+        assert_eq!(named, shafts, "{evening:?}: each has its name once");
+    }
+}
+
+/// Where marks touch one another they are drawn once more, so much larger that they touch no more, or nearly.
+#[test]
+fn shafts_that_stand_close_are_shown_larger() {
+    let enlarged = |evening: Evening| svg(&evening.shoot()).contains(" times as large");
+    assert!(!enlarged(Evening::with(6)) && !enlarged(Evening::tight(4)));
+    for shafts in [6, 12, 24] {
+        assert!(enlarged(Evening::tight(shafts)), "{shafts}");
+        let dozen = Evening::tight(shafts).shoot();
+        let [whole, core] = layouts(&dozen).try_into().unwrap();
+        assert!(whole.marks.len() < core.marks.len());
+        let nearest = |layout: &Layout| {
+            let apart = |a: &NamedMark| {
+                let others = layout.marks.iter().filter(|b| b.name != a.name);
+                others.map(|b| a.at.distance_mm(b.at)).fold(f64::MAX, f64::min)
+            };
+            layout.marks.iter().filter(|mark| apart(mark) < 1.0).count()
+        };
+        assert!(nearest(&core) <= shafts / 4, "{shafts}: {}", nearest(&core));
     }
 }
 
@@ -335,7 +372,7 @@ fn every_class_has_a_look() {
 /// A ring goes round a far hit that the frame holds, and the legend says what it means; elsewhere there is neither.
 #[test]
 fn far_hits_have_a_ring() {
-    let rings = |dozen: &Dozen| svg(dozen).matches("class=\"far\"").count();
+    let rings = |dozen: &Dozen| on_page::drawn(&svg(dozen), "far");
     let calm = Evening { rounds: 6, ..Evening::with(4) }.shoot();
     assert_eq!(rings(&calm), 0);
     let stray = calm.stray(Offset::new(0.0, -60.0));

@@ -1,0 +1,36 @@
+//! How verdicts came about.
+
+use crate::advise::from;
+use crate::assessment::Assessment;
+use crate::{Advice, History, Policy, Verdict};
+
+/// What is advised now, and the verdicts on all shafts, in their order, as they stood after each of so many events.
+///
+/// The sizes are learned once, from the whole history: how widely the archer scatters and aims, how large the parts of
+/// shafts are, how leans go with misses. Which shafts and shots are out of the ordinary, and where shafts land, is told
+/// from nothing but what had happened by then. So a verdict may differ from the one that was given at the time, when the sizes
+/// were known from less.
+pub fn advise_with_course(
+    history: &History,
+    policy: &Policy,
+    after: &[usize],
+) -> (Advice, Vec<Vec<Verdict>>) {
+    let assessment = Assessment::of(history);
+    let so_far: Vec<History> = after.iter().map(|&events| begun(history, events)).collect();
+    let mut read: Option<Assessment<'_>> = None;
+    let mut stood = Vec::new();
+    for so_far in &so_far {
+        let earlier = assessment.earlier(so_far, read.as_ref());
+        stood.push(earlier.verdicts(policy));
+        read = Some(earlier);
+    }
+    (from(&assessment, history, policy), stood)
+}
+
+/// A history with its first events only.
+fn begun(history: &History, events: usize) -> History {
+    History {
+        setup: history.setup.clone(),
+        events: history.events.iter().take(events).cloned().collect(),
+    }
+}
