@@ -44,29 +44,28 @@ impl Picture {
     }
 
     fn not_found(&self, why: NotFound) -> Failure {
-        let by_hand = "give the pixels of the four marks with --marks: top left (the largest dot), top right (the smallest), \
-            bottom right, bottom left";
-        let hints: &[&str] = match why {
-            NotFound::Mirrored => {
-                &["turn it over again in a picture viewer, and read the pixels anew"]
-            }
-            NotFound::Spacing { .. } => &[
-                "measure from the middle of one mark to the middle of the next, and say it with --spacing",
-            ],
-            NotFound::Lines { .. } => &[
-                "measure from the middle of one mark to the middle of the next, and say it with --spacing",
-                "or the face does not lie flat: pin it at the corners and take the picture again",
-            ],
-            NotFound::Several => {
-                &["cut the picture to one face, or point at its marks with --marks"]
-            }
-            _ => &[
-                by_hand,
-                "a picture in which all four can be seen, sharp and whole, needs no marks",
-            ],
-        };
         let what = format!("the marks were not taken from {}: {why}", self.origin);
-        Failure::new(Kind::Data, what).hinting(hints)
+        Failure::new(Kind::Data, what).hinting(ways_on(why))
+    }
+}
+
+/// What to do where no marks were found.
+const fn ways_on(why: NotFound) -> &'static [&'static str] {
+    match why {
+        NotFound::Mirrored => &["turn it over again in a picture viewer, and read the pixels anew"],
+        NotFound::Spacing { .. } => &[
+            "measure from the middle of one mark to the middle of the next, and say it with --spacing",
+        ],
+        NotFound::Lines { .. } => &[
+            "measure from the middle of one mark to the middle of the next, and say it with --spacing",
+            "or the face does not lie flat: pin it at the corners and take the picture again",
+        ],
+        NotFound::Several => &["cut the picture to one face, or point at its marks with --marks"],
+        _ => &[
+            "give the pixels of the four marks with --marks: top left (the largest dot), top right (the smallest), \
+             bottom right, bottom left",
+            "a picture in which all four can be seen, sharp and whole, needs no marks",
+        ],
     }
 }
 
@@ -80,4 +79,17 @@ fn no_picture(origin: &str, error: &PictureError) -> Failure {
     };
     let what = format!("{origin} cannot be read as a picture: {error}");
     Failure::new(Kind::Data, what).hinting([hint])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn two_faces_and_a_mirror_have_ways_on() {
+        let mirror = "turn it over again in a picture viewer, and read the pixels anew";
+        assert_eq!(ways_on(NotFound::Mirrored), [mirror]);
+        let faces = "cut the picture to one face, or point at its marks with --marks";
+        assert_eq!(ways_on(NotFound::Several), [faces]);
+    }
 }
