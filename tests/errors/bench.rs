@@ -159,7 +159,7 @@ fn glue() {
 #[test]
 fn cuts() {
     let more = "more than 0 is expected here";
-    unusable("cut J --kerf 1mm", "--to", "⟦0mm⟧", more, &[]);
+    unusable("cut J --kerf 1mm", "--to", "⟦0mm⟧", more, &["check the number and its unit"]);
     let zero = "0 or more is expected";
     unusable("cut J --to 724mm", "--kerf", "⟦-1mm⟧", zero, &[]);
     unusable("cut J --to 724mm --kerf 1mm", "--squaring", "⟦-1mm⟧", zero, &[]);

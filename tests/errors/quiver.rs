@@ -99,7 +99,7 @@ fn an_eye_that_is_not_before_its_pin() {
         "verify",
         "--eye-to-pin 0mm",
         2,
-        &unusable("--eye-to-pin", "0mm", label, &[]),
+        &unusable("--eye-to-pin", "0mm", label, &["check the number and its unit"]),
     );
 }
 
