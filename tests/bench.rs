@@ -238,7 +238,7 @@ fn the_bench_is_held_against_the_butt() {
     let text = "Bench and butt: crooked end: it goes with the index found. On the string it stands about 7 o'clock \
         (7 of the 7 shafts to keep that have it measured were turned; less than 1 % by chance).";
     assert!(said.contains(text), "{said}");
-    assert!(said.contains("Nocks: 1 turn 1, 2, 3, 4, 5, 6 and 7. Renew one after 8"), "{said}");
+    assert!(said.contains("Nocks: 1 turn: 1, 2, 3, 4, 5, 6 and 7. Renew one after 8"), "{said}");
 }
 
 #[test]

@@ -108,3 +108,11 @@ fn a_refused_command_says_where_its_settings_come_from() {
     folder.write("quarterturn.toml", "[new\n");
     folder.run("explain keep").any_stdout().check();
 }
+
+#[test]
+fn a_variable_that_sets_nothing_is_told() {
+    let folder = Folder::new();
+    let run = folder.run("config").variable("QUARTERTURN_NEW_DISTANSE", "20yd");
+    let said = "note: the variable QUARTERTURN_NEW_DISTANSE sets nothing: did you mean QUARTERTURN_NEW_DISTANCE?\n";
+    run.stdout_has("Nothing is set.").stderr(said).check();
+}

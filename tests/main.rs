@@ -31,6 +31,7 @@ mod kills;
 mod limits;
 mod log;
 mod manual;
+mod messages;
 mod new;
 mod next;
 mod note;

@@ -13,6 +13,11 @@ fn a_page_a_command_with_its_examples_before_its_options() {
     let places = ["NAME", "SYNOPSIS", "EXAMPLES", "OPTIONS", "EXTRA"]
         .map(|section| page.find(&format!(".SH {section}")).expect(section));
     assert!(places.is_sorted(), "{page}");
+    // A formatter without a locale knows no other letters.
+    for name in std::fs::read_dir(folder.file("man1")).unwrap() {
+        let page = std::fs::read_to_string(name.unwrap().path()).unwrap();
+        assert!(page.is_ascii(), "{page}");
+    }
     folder.run("manual man1").code(5).stderr_has("man1 exists already").check();
     let json = folder.run("manual again --json").json();
     assert_eq!(json["files"].as_array().map(Vec::len), Some(pages));

@@ -65,7 +65,7 @@ fn the_card_has_order_heads_checks_shots_and_turns() {
         "Draw at least 40 lb: 60 lb, kept.",
         "Head at least 22 mm wide: kept by 5, 2 and 6.",
         "The season: 3 shots in 0 ends and 1 group of finished arrows.",
-        "2027-09-03 2: hard-hit",
+        "2027-09-03 2: hard hit",
         "Broadheads stay in a covered quiver",
         "it holds no law of its own",
         "look for them in the meat",
@@ -204,7 +204,7 @@ fn what_was_said_is_in_the_log_and_can_be_taken_back() {
         "6 carries C, mass 103.1 gr, runout 0.5 mm, width 27 mm",
         "quiver: 5, 2, 6",
         "limits read on 2027-07-30, arrow at least 300 gr, draw at least 40 lb",
-        "2: hard-hit on 2027-09-03",
+        "2: hard hit on 2027-09-03",
     ] {
         assert!(log.contains(part), "{part} in\n{log}");
     }

@@ -7,7 +7,7 @@ mod console;
 mod fits;
 
 use std::env::var_os;
-use std::fs;
+use std::{fs, thread};
 
 use console::{Block, Part, parts};
 use fits::fits;
@@ -16,8 +16,8 @@ use crate::support::repository::{read, root, sources};
 use crate::support::{Folder, shell};
 
 const TUTORIAL: &str = "docs/tutorial/";
-/// It has a photo of the face in its folder.
-const PHOTO: &str = "docs/photo.md";
+/// They have a photo of the face in their folder.
+const PHOTO: &str = "photo.md";
 
 #[test]
 fn every_command_shows_what_the_documents_show() {
@@ -26,6 +26,20 @@ fn every_command_shows_what_the_documents_show() {
     paths.retain(|path| !path.starts_with(TUTORIAL));
     paths.push("README.md".to_owned());
     let faults: String = paths.iter().map(|path| play(&prepared(path), path)).collect();
+    assert!(faults.is_empty(), "{faults}");
+}
+
+/// What no document has a reason to show, so that every message is read as a person sees it.
+#[test]
+fn every_command_says_what_was_read_aloud() {
+    let pages = sources("tests/said");
+    assert!(pages.len() > 1, "no messages are kept");
+    // Each waits for the disk most of the time.
+    let faults: String = thread::scope(|scope| {
+        let play = |page| scope.spawn(move || play(&prepared(page), page));
+        let playing: Vec<_> = pages.iter().map(|page| play(page.path.as_str())).collect();
+        playing.into_iter().map(|played| played.join().expect("the page is played")).collect()
+    });
     assert!(faults.is_empty(), "{faults}");
 }
 
@@ -88,10 +102,10 @@ fn the_cargo_commands_are_those_of_the_ci() {
     }
 }
 
-/// The empty folder of a document; that of the photo has one in it.
+/// The empty folder of a document; those about photos have one in it.
 fn prepared(path: &str) -> Folder {
     let folder = Folder::new();
-    if path == PHOTO {
+    if path.ends_with(PHOTO) {
         fs::copy(root().join("fixtures/photo/slanting.jpg"), folder.file("face.jpg")).unwrap();
         fs::copy(root().join("fixtures/photo/tails.jpg"), folder.file("nocks.jpg")).unwrap();
     }
@@ -118,6 +132,7 @@ fn play(folder: &Folder, path: &str) -> String {
 /// Runs the commands of one block; what does not fit is a fault. Returns the block as it should be.
 fn played(folder: &Folder, block: &Block, faults: &mut Vec<String>) -> String {
     let mut rewritten = format!("```{}\n", block.kind.word());
+    let (_, today) = shell::run(folder.path(), "date +%F");
     for shown in block.commands.iter().filter(|shown| !shown.is_cargo()) {
         let (ended, came) = shell::run(folder.path(), &shown.command);
         let lines: Vec<_> = came.lines().map(str::trim_end).collect();
@@ -125,13 +140,22 @@ fn played(folder: &Folder, block: &Block, faults: &mut Vec<String>) -> String {
         if !fitting || ended != block.kind.ends_well() {
             faults.push(format!("$ {}\n{}", shown.command, lines.join("\n")));
         }
-        let output = if fitting { &shown.output } else { &lines };
-        rewritten += &shown.as_written(output);
+        rewritten += &if fitting {
+            shown.as_written(&shown.output)
+        } else {
+            let undated: Vec<_> = lines.iter().map(|line| undated(line, today.trim())).collect();
+            shown.as_written(&undated.iter().map(String::as_str).collect::<Vec<_>>())
+        };
     }
     for shown in block.commands.iter().filter(|shown| shown.is_cargo()) {
         rewritten += &shown.as_written(&shown.output);
     }
     rewritten + "```"
+}
+
+/// A line without the day on which it was written, which is another one tomorrow, and what follows on it.
+fn undated(line: &str, today: &str) -> String {
+    line.split_once(today).map_or(line.to_owned(), |(before, _)| format!("{before}..."))
 }
 
 #[test]

@@ -60,7 +60,12 @@ fn options_that_cannot_be_used() {
     let label = "more than 0 is expected here";
     for (option, value) in [("distance", "-20m"), ("together", "0mm")] {
         let what = format!("the value of --{option} cannot be used");
-        let message = Marked::of(&format!("⟦{value}⟧")).message(&what, None, label, &[]);
+        let message = Marked::of(&format!("⟦{value}⟧")).message(
+            &what,
+            None,
+            label,
+            &["check the number and its unit"],
+        );
         let line: &[&str] = if option == "distance" { &["1 r3"] } else { &[] };
         refused(&folder, &[&[&format!("--{option}"), value], line].concat(), 2, &message);
     }

@@ -14,8 +14,13 @@ fn refused(folder: &Folder, command: &str, options: &str, code: i32, message: &s
 
 /// The message about the value of an option, all of it marked.
 fn unusable(option: &str, value: &str, label: &str, hints: &[&str]) -> String {
+    unusable_in(option, &format!("⟦{value}⟧"), label, hints)
+}
+
+/// The same with a mark round the part that is wrong.
+fn unusable_in(option: &str, marked: &str, label: &str, hints: &[&str]) -> String {
     let what = format!("the value of {option} cannot be used");
-    Marked::of(&format!("⟦{value}⟧")).message(&what, None, label, hints)
+    Marked::of(marked).message(&what, None, label, hints)
 }
 
 #[test]
@@ -32,10 +37,10 @@ fn a_broadhead_on_an_arrow_that_is_none_yet() {
 fn an_order_of_arrows_that_are_not_there() {
     let folder = dozen();
     let label = "there is no shaft \"9\" in this journal";
-    let message = unusable("--order", "2,9", label, &["it has 1, 2, 3, 4, 5, 6, R"]);
+    let message = unusable_in("--order", "2,⟦9⟧", label, &["it has 1, 2, 3, 4, 5, 6, R"]);
     refused(&folder, "quiver", "--order 2,9", 3, &message);
     let message =
-        unusable("--order", "2,2", "shaft 2 stands here twice", &["take one of the two out"]);
+        unusable_in("--order", "2,⟦2⟧", "shaft 2 stands here twice", &["take one of the two out"]);
     refused(&folder, "quiver", "--order 2,2", 3, &message);
     let folder = Folder::begun("1-3");
     let hint = "a bare shaft is entered with end; one that is fletched is recorded so: shaft JOURNAL NAME --fletched";
@@ -47,8 +52,10 @@ fn an_order_of_arrows_that_are_not_there() {
 fn limits_without_a_day_or_without_a_limit() {
     let folder = dozen();
     let hint = "write it like 2027-03-02";
-    let message = unusable("--read-on", "July", "\"July\" is not a day", &[hint]);
-    refused(&folder, "quiver", "--read-on July --least-mass 300gr", 3, &message);
+    for day in ["July", "2027-02-29", "2027-13-01"] {
+        let message = unusable("--read-on", day, &format!("\"{day}\" is not a day"), &[hint]);
+        refused(&folder, "quiver", &format!("--read-on {day} --least-mass 300gr"), 3, &message);
+    }
     let hint = "give at least one that you have read, for example --least-mass 300gr";
     let message = plain("there is no limit here", &[hint]);
     refused(&folder, "quiver", "--read-on 2027-07-30", 3, &message);
@@ -92,7 +99,7 @@ fn an_eye_that_is_not_before_its_pin() {
         "verify",
         "--eye-to-pin 0mm",
         2,
-        &unusable("--eye-to-pin", "0mm", label, &[]),
+        &unusable("--eye-to-pin", "0mm", label, &["check the number and its unit"]),
     );
 }
 

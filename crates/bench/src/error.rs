@@ -53,3 +53,19 @@ pub(crate) fn above_zero(value: f64) -> Result<f64, BenchError> {
         Err(BenchError::NotAboveZero { value })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_message_says_what_is_needed() {
+        assert_eq!(
+            above_zero(-1.0).unwrap_err().to_string(),
+            "-1 cannot be: more than 0 is expected"
+        );
+        let told = [BenchError::NotOneEach, BenchError::NoMeasure].map(|error| error.to_string());
+        let one_each = "every measure needs one finite number for each shaft";
+        assert_eq!(told, [one_each, "at least one measure is needed"]);
+    }
+}

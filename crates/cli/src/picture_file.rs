@@ -4,7 +4,7 @@ use std::path::Path;
 
 use quarterturn_journal::Existing;
 
-use crate::failure::Failure;
+use crate::failure::{Failure, Kind};
 use crate::output;
 use crate::png::png;
 
@@ -29,8 +29,23 @@ const LETTERS: [std::ops::RangeInclusive<char>; 14] = [
     '\n'..='\n',
 ];
 
+/// What a picture might be asked for as, and is not made.
+const OTHER_PICTURES: [&str; 5] = ["gif", "jpeg", "jpg", "pdf", "webp"];
+
 /// Writes a picture that is given as SVG; what is to be said beside it is that letters are missing.
+///
+/// # Errors
+/// Where it cannot be written, or its name says that it is of another kind.
 pub fn write(file: &Path, svg: &str, existing: Existing) -> Result<Option<String>, Failure> {
+    if file
+        .extension()
+        .is_some_and(|ending| OTHER_PICTURES.iter().any(|other| ending.eq_ignore_ascii_case(other)))
+    {
+        let what = format!("{} does not end in .svg or .png", file.display());
+        return Err(
+            Failure::new(Kind::Usage, what).hinting(["name the file, for example target.svg"])
+        );
+    }
     if !is_png(file) {
         output::write(file, svg, existing)?;
         return Ok(None);

@@ -114,4 +114,29 @@ mod tests {
             assert_eq!(error.to_string(), message);
         }
     }
+
+    #[test]
+    fn every_message_says_what_was_read_and_what_can_be() {
+        let mm = Millimetres::new;
+        let told = [
+            GeometryError::Distance { distance: mm(-3.0) },
+            GeometryError::Protruding { protruding: mm(0.0) },
+            GeometryError::Steps { direction_deg: 100.0, distance: mm(10.0) },
+            GeometryError::NotFinite { value_mm2: f64::INFINITY },
+            GeometryError::Asymmetric { xy_mm2: 1.0, yx_mm2: 2.0 },
+            GeometryError::Indefinite { variance_mm2: -4.0 },
+            GeometryError::Radius { radius: -1.0 },
+        ]
+        .map(|error| error.to_string());
+        let expected = [
+            "-3 mm out: a distance is 0 mm or more, its direction is the hour's business",
+            "0 mm of shaft outside the butt: measure from the face to the nock, more than 0 mm",
+            "read in steps of 100 degrees and 10 mm: the first is 0 to 90, the second 0 mm or more",
+            "inf in a covariance: every entry must be a finite number",
+            "a covariance must be symmetric: 1 mm² and 2 mm² differ",
+            "a covariance has no negative variance: -4 mm² in some direction",
+            "-1 standard deviations: a radius must be a finite number, 0 or more",
+        ];
+        assert_eq!(told, expected);
+    }
 }

@@ -45,7 +45,7 @@ pub enum Damage {
         reason: String,
     },
     /// It is whole, but what it says cannot be.
-    #[error("it says what cannot be: {0}")]
+    #[error("it says what cannot be: {}", .0.what)]
     Meaning(Fault),
     /// The first record does not say how the journal was begun.
     #[error("the first record must say how the journal was begun")]

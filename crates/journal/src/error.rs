@@ -155,3 +155,34 @@ fn list(faults: &[Fault]) -> String {
 fn named(holder: Option<u32>) -> String {
     holder.map(|pid| format!(" (process {pid})")).unwrap_or_default()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::WriteError;
+
+    /// What only a disk that fails, another program or a newer one brings about.
+    #[test]
+    fn rare_messages_say_what_happened_and_what_to_do() {
+        let path = || PathBuf::from("fen.journal");
+        let full = || ErrorKind::StorageFull.into();
+        let told = [
+            JournalError::Busy { path: path(), holder: Some(4711) },
+            JournalError::NotConfirmed { path: path(), source: full() },
+            JournalError::Io { action: "cut back", path: path(), source: full() },
+            JournalError::Newer { path: path(), damage: Damage::Format { found: 9 } },
+        ]
+        .map(|error| format!("{error}; {}", error.way_on().unwrap_or_default()));
+        let expected = [
+            "fen.journal is in use by another program (process 4711); wait until it is done and try again",
+            "it is not certain that this was recorded: could not write to fen.journal: no storage space; look with \
+             `show` before you enter it again",
+            "could not cut back fen.journal: no storage space; ",
+            "fen.journal is not mended: it has format 9, and this program reads format 1; use the newer version of \
+             this program that wrote it",
+        ];
+        assert_eq!(told, expected);
+        let told = [WriteError::Exists, WriteError::NotPlain].map(|error| error.to_string());
+        assert_eq!(told, ["it exists already", "it is not a plain file"]);
+    }
+}

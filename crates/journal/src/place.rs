@@ -57,6 +57,14 @@ impl Place {
         }
     }
 
+    /// The item of a list that it is or lies in, the first being 0: 2 for `order[2]`.
+    pub fn nth(&self) -> Option<usize> {
+        self.steps.iter().find_map(|step| match step {
+            Step::Item(item) => Some(*item),
+            Step::Member(_) => None,
+        })
+    }
+
     /// The member it is or lies in: `flags` for `shots[2].flags[0]`; none for the whole of a shot.
     pub fn name(&self) -> Option<&str> {
         match self.steps.as_slice() {

@@ -30,9 +30,7 @@ impl Timestamp {
 impl Timestamp {
     /// Seconds since the beginning of 1970 in UTC, without fractions: what tells a clock that was set back.
     pub(crate) fn seconds(&self) -> i64 {
-        let number = |start: usize, length: usize| -> i64 {
-            self.0.get(start..start + length).and_then(|digits| digits.parse().ok()).unwrap_or(0)
-        };
+        let number = |start, length| number(&self.0, start, length);
         let days = days_since_1970(number(0, 4), number(5, 2), number(8, 2));
         let local_s = days * 86_400 + number(11, 2) * 3600 + number(14, 2) * 60 + number(17, 2);
         let zone = self.0.len().saturating_sub("+00:00".len());
@@ -68,6 +66,20 @@ fn within(text: &str, start: usize, least: u8, most: u8) -> bool {
     number.is_some_and(|number: u8| (least..=most).contains(&number))
 }
 
+/// Whether the month has the day.
+fn is_in_the_calendar(clock: &str) -> bool {
+    let [year, month, day] =
+        [(0, 4), (5, 2), (8, 2)].map(|(start, length)| number(clock, start, length));
+    let first = days_since_1970(year, month, 1);
+    let (year, month) = if month == 12 { (year + 1, 1) } else { (year, month + 1) };
+    (1..=days_since_1970(year, month, 1) - first).contains(&day)
+}
+
+/// The number that so many digits of `text` at `start` are.
+fn number(text: &str, start: usize, length: usize) -> i64 {
+    text.get(start..start + length).and_then(|digits| digits.parse().ok()).unwrap_or(0)
+}
+
 fn is_zone(text: &str) -> bool {
     let offset = (fits(text, "+dd:dd") || fits(text, "-dd:dd"))
         && within(text, 1, 0, 23)
@@ -83,8 +95,9 @@ fn is_timestamp(text: &str) -> bool {
     };
     let bare_point = rest.strip_prefix('.') == Some(zone);
     // The sixtieth second is the leap second.
-    let ranges = [(5, 1, 12), (8, 1, 31), (11, 0, 23), (14, 0, 59), (17, 0, 60)];
+    let ranges = [(5, 1, 12), (11, 0, 23), (14, 0, 59), (17, 0, 60)];
     fits(clock, PATTERN)
+        && is_in_the_calendar(clock)
         && ranges.into_iter().all(|(start, least, most)| within(clock, start, least, most))
         && !bare_point
         && is_zone(zone)
@@ -128,6 +141,8 @@ mod tests {
             "2027-03-02T10:15:00Z",
             "2027-03-02T10:15:00.123456789+01:00",
             "1969-12-31T23:59:60-11:30",
+            "2028-02-29T10:15:00Z",
+            "2027-12-31T10:15:00Z",
         ];
         let wrong = [
             "",
@@ -136,6 +151,9 @@ mod tests {
             "2027-03-02T10:15Z",
             "2027-13-02T10:15:00Z",
             "2027-03-32T10:15:00Z",
+            "2027-02-29T10:15:00Z",
+            "2027-04-31T10:15:00Z",
+            "2027-04-00T10:15:00Z",
             "2027-03-02T24:15:00Z",
             "2027-03-02T10:15:00.Z",
             "2027-03-02T10:15:00+1:00",

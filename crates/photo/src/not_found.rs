@@ -53,3 +53,26 @@ fn marks(seen: usize) -> String {
         _ => format!("{seen} marks"),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_reason_says_what_is_seen() {
+        let told = [
+            NotFound::TooFew { seen: 1 },
+            NotFound::NoSet { seen: 9 },
+            NotFound::Several,
+            NotFound::Mirrored,
+        ]
+        .map(|reason| reason.to_string());
+        let expected = [
+            "1 mark can be seen in the picture, and it takes four",
+            "9 marks can be seen in the picture, but no four of them stand as on the printed face",
+            "more than one set of four marks can be seen in the picture",
+            "the picture is mirrored: the marks run the other way round than on the printed face",
+        ];
+        assert_eq!(told, expected);
+    }
+}

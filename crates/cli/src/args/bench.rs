@@ -4,7 +4,9 @@ use std::path::PathBuf;
 
 use clap::Args;
 use quarterturn_bench::SpineStandard;
+use quarterturn_journal::MOST_SHAFTS;
 
+use super::whole_number::within;
 use super::word_value::word;
 
 /// What can be typed after `bench`.
@@ -119,7 +121,7 @@ pub struct MeasuredArgs {
 #[group(id = "asked", multiple = true)]
 pub struct SetArgs {
     /// Choose this many that go together best
-    #[arg(long, value_name = "COUNT")]
+    #[arg(long, value_name = "COUNT", value_parser = within(2..=MOST_SHAFTS))]
     pub best: Option<usize>,
 
     /// Speed of the finished arrow, for its energy and momentum: 270fps, 82m/s

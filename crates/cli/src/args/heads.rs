@@ -8,10 +8,9 @@ const EXAMPLES: &str = "Examples:
   quarterturn heads dozen.journal 12 r3 u2 --distance 20yd --head A
   quarterturn heads dozen.journal --together 50mm";
 
-const AFTER_HELP: &str =
-    "Only arrows that are recorded as fletched are entered: shaft JOURNAL NAME --fletched. The
-line is that of `end`, one arrow a group, each measured from its own spot. Without --head
-the arrows carry field points. Never a broadhead on a bare shaft.";
+const AFTER_HELP: &str = "Only arrows that are recorded as fletched are entered: shaft JOURNAL NAME --fletched. The line is that of `end`, \
+    each arrow once and measured from its own spot; every round is a group of its own. Without --head the arrows carry \
+    field points. Never a broadhead on a bare shaft.";
 
 /// What can be typed after `heads`.
 #[derive(Args, Debug)]

@@ -10,8 +10,8 @@ use clap::Args;
     before_help = "Examples:\n  \
         quarterturn import dozen.journal ends.csv --dry-run\n  \
         quarterturn import copy.journal dozen.json",
-    after_help = "A table has named columns, parted by commas, semicolons or tabs: shaft, x_mm (or x_cm, x_in),\n\
-        y_mm and the others of docs/import-export.md. What stands in the journal already is passed\n\
+    after_help = "A table has named columns, parted by commas, semicolons or tabs: shaft, x_mm (or x_cm, x_in), \
+        y_mm and the others of docs/import-export.md. What stands in the journal already is passed \
         over, so that the same file adds nothing a second time."
 )]
 pub struct ImportArgs {

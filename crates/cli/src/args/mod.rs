@@ -38,6 +38,7 @@ mod show;
 mod undo;
 mod vanes;
 mod verify;
+mod whole_number;
 mod word_value;
 
 use clap::{Parser, Subcommand};

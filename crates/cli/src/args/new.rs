@@ -7,6 +7,7 @@ use quarterturn_journal::FaceUnit;
 use quarterturn_tuning::{Matching, Policy};
 
 use super::positions_value::positions;
+use super::whole_number::whole_number;
 use super::word_value::word;
 
 /// What can be typed after `new`.
@@ -53,15 +54,17 @@ pub struct NewArgs {
     pub aim: Option<Matching>,
 
     /// How many arrows you shoot before walking up, references included
-    #[arg(long, value_name = "COUNT", default_value_t = 4)]
+    #[arg(long, value_name = "COUNT", default_value_t = 4, value_parser = whole_number::<usize>)]
     pub arrows_per_end: usize,
 
     /// How many bare shots are enough for one evening
-    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().evening_shots)]
+    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().evening_shots,
+        value_parser = whole_number::<usize>)]
     pub shots_per_evening: usize,
 
     /// How many turns one of your nocks bears; common practice for push-in nocks
-    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().nock_turns)]
+    #[arg(long, value_name = "COUNT", default_value_t = Policy::default().nock_turns,
+        value_parser = whole_number::<usize>)]
     pub turns_per_nock: usize,
 
     /// How many evenly spaced places a mark may take, the first at 12 o'clock: 12 are the hours, any

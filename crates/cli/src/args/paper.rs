@@ -167,8 +167,8 @@ pub struct PrintArgs {
 /// A size of paper.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub enum Paper {
-    /// 210 × 297 mm
+    /// 210 by 297 mm
     A4,
-    /// 8.5 × 11 in
+    /// 8.5 by 11 in
     Letter,
 }

@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{ArgGroup, Args, ValueEnum};
 
+use super::whole_number::whole_number;
+
 /// What can be typed after `plot`.
 #[derive(Args, Debug)]
 #[command(
@@ -58,7 +60,7 @@ pub struct WhatArgs {
     pub shaft: Option<String>,
 
     /// One end as it was shot, from the spot; ends are counted from 1
-    #[arg(long, value_name = "NUMBER")]
+    #[arg(long, value_name = "NUMBER", value_parser = whole_number::<usize>)]
     pub end: Option<usize>,
 
     /// Where every shaft landed as built, and where it lands at the index of its verdict

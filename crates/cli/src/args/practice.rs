@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::Args;
 
+use super::whole_number::whole_number;
+
 /// What can be typed after `practice`.
 #[derive(Args, Debug)]
 #[command(
@@ -17,7 +19,7 @@ pub struct PracticeArgs {
     pub journal: PathBuf,
 
     /// Which archer and shafts to invent [default: by chance, and said]
-    #[arg(long)]
+    #[arg(long, value_parser = whole_number::<u32>)]
     pub seed: Option<u32>,
 
     /// Run through without waiting for Enter

@@ -10,10 +10,9 @@ const EXAMPLES: &str = "Examples:
   quarterturn quiver dozen.journal 12 --carries C --head-mass 103.1gr
   quarterturn quiver dozen.journal --read-on 2027-07-30 --least-mass 300gr";
 
-const AFTER_HELP: &str =
-    "What happens to an arrow is recorded with shaft: --checked, --hard-hit, --new-nock; a new
-string with bow: --note \"new string\" --part string. The program knows no law: you enter
-what you have read, and when, and it compares.";
+const AFTER_HELP: &str = "What happens to an arrow is recorded with shaft: --checked, --hard-hit, --new-nock; a new string with bow: \
+    --note \"new string\" --part string. The program knows no law: you enter what you have read, and when, and it \
+    compares.";
 
 /// What can be typed after `quiver`.
 #[derive(Args, Debug)]

@@ -1,8 +1,9 @@
 //! `rehearse`: what a dozen will take, before a shot is shot.
 
-use clap::{Args, value_parser};
+use clap::Args;
 use quarterturn_journal::FaceUnit;
 
+use super::whole_number::{whole_number, within};
 use super::word_value::word;
 
 /// What can be typed after `rehearse`.
@@ -33,11 +34,11 @@ pub struct RehearseArgs {
     pub units: Option<FaceUnit>,
 
     /// How many bare shafts
-    #[arg(long, value_name = "COUNT", default_value_t = 12, value_parser = value_parser!(u16).range(1..=60))]
+    #[arg(long, value_name = "COUNT", default_value_t = 12, value_parser = within(1_u16..=60))]
     pub shafts: u16,
 
     /// How many arrows you shoot before walking up, the reference included
-    #[arg(long, value_name = "COUNT", default_value_t = 4, value_parser = value_parser!(u16).range(2..=60))]
+    #[arg(long, value_name = "COUNT", default_value_t = 4, value_parser = within(2_u16..=60))]
     pub arrows_per_end: u16,
 
     /// You do not read how your arrows lean
@@ -45,11 +46,11 @@ pub struct RehearseArgs {
     pub no_leans: bool,
 
     /// How many dozens to invent; more take longer and say it more closely
-    #[arg(long, value_name = "COUNT", default_value_t = 40, value_parser = value_parser!(u16).range(20..=5000))]
+    #[arg(long, value_name = "COUNT", default_value_t = 40, value_parser = within(20_u16..=5000))]
     pub dozens: u16,
 
     /// Another seed invents other dozens
-    #[arg(long, default_value_t = 1)]
+    #[arg(long, default_value_t = 1, value_parser = whole_number::<u32>)]
     pub seed: u32,
 
     /// Answer as JSON

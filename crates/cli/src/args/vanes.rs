@@ -3,12 +3,14 @@
 use clap::Args;
 use clap::ValueEnum;
 
+use super::whole_number::within;
+
 /// The vanes, the rest they must clear, and the wrap under them.
 #[derive(Args, Debug)]
 pub struct VanesArgs {
     /// Where the cock vane is to stand on the string, by the clock, seen from behind [default: that of the rest]
     #[arg(long, value_name = "HOUR", conflicts_with = "rest",
-          value_parser = clap::value_parser!(u8).range(1..=12))]
+          value_parser = within(1_u8..=12))]
     pub cock: Option<u8>,
 
     /// The rest that the vanes must clear
@@ -17,7 +19,7 @@ pub struct VanesArgs {
 
     /// How many vanes, 3 or 4
     #[arg(long, value_name = "COUNT", default_value_t = 3,
-          value_parser = clap::value_parser!(u8).range(3..=4))]
+          value_parser = within(3_u8..=4))]
     pub vanes: u8,
 
     /// Which way the vanes turn the arrow, seen from behind; the same on all of them

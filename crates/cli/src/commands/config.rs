@@ -10,5 +10,5 @@ use crate::{json, screens};
 pub fn run(args: &ConfigArgs) -> Result<Answer, Failure> {
     let settings = Settings::all()?;
     let text = if args.json { json::config(&settings)? } else { screens::config(&settings) };
-    Ok(Answer::new(text))
+    Ok(Answer::new(text).noticing(Settings::unknown_variables()))
 }

@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use jiff::{Span, SpanRelativeTo, Unit};
-use quarterturn_journal::{Entry, GlueEntry, JournalError, Step, Word};
+use quarterturn_journal::{Entry, GlueEntry, JournalError, Word};
 
 use crate::answer::Answer;
 use crate::args::GlueArgs;
@@ -74,10 +74,7 @@ fn refused(error: JournalError, args: &GlueArgs, listed: &[Listed]) -> Failure {
         _ => ("SHAFTS", args.shafts.as_deref()),
     };
     let Some(text) = text else { return error.into() };
-    let item = fault.place.steps().iter().find_map(|step| match step {
-        Step::Item(item) => listed.get(*item),
-        Step::Member(_) => None,
-    });
+    let item = fault.place.nth().and_then(|item| listed.get(item));
     let span = item.map_or(0..text.len(), |shaft| shaft.span.clone());
     unusable(option, text, span, &fault.what.to_string()).hinting(hints(faults))
 }

@@ -108,5 +108,7 @@ pub fn length(
         return Ok(length);
     }
     let marked = Marked::typed(text).wrong(0..text.len(), "more than 0 is expected here");
-    Err(Failure::new(Kind::Usage, format!("the value of {option} cannot be used")).marking(marked))
+    Err(Failure::new(Kind::Usage, format!("the value of {option} cannot be used"))
+        .marking(marked)
+        .hinting(["check the number and its unit"]))
 }

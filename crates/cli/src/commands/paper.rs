@@ -114,8 +114,9 @@ fn dials(opened: &Opened, page: Page, diameter: &str) -> Result<Vec<Sheet>, Fail
         .map(|report| Turn::new(report.shaft.as_str(), report.index_now, report.index))
         .collect();
     if turns.is_empty() {
+        let show = wording::command("show", &opened.path);
         let what = "every shaft is retired: there is no index to turn to";
-        return Err(Failure::new(Kind::Data, what));
+        return Err(Failure::new(Kind::Data, what).hinting([format!("see: {show}")]));
     }
     Ok(paper::dials(page, diameter, &turns))
 }

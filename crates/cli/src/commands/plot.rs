@@ -158,7 +158,9 @@ fn plate(text: &str) -> Result<Millimetres, Failure> {
         return Ok(diameter);
     }
     let marked = Marked::typed(text).wrong(0..text.len(), "a plate has a size");
-    Err(Failure::new(Kind::Usage, "the value of --plate cannot be used").marking(marked))
+    Err(Failure::new(Kind::Usage, "the value of --plate cannot be used")
+        .marking(marked)
+        .hinting(["for example 20cm or 8in"]))
 }
 
 /// The picture of one bare shaft.

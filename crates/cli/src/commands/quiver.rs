@@ -1,5 +1,7 @@
 //! `quiver`: records what belongs to the quiver, or shows it.
 
+use std::ops::Range;
+
 use quarterturn_entry::quantity;
 use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{Entry, JournalError, Limits, MountedHead, QuiverEntry};
@@ -81,9 +83,18 @@ fn refused(error: JournalError, args: &QuiverArgs) -> Failure {
         Some((fault, option, text.as_ref()?))
     });
     let Some((fault, option, text)) = typed else { return error.into() };
+    let span = fault.place.nth().map_or(0..text.len(), |item| listed(text, item));
     Failure::new(Kind::Data, format!("the value of {option} cannot be used"))
-        .marking(Marked::typed(text).wrong(0..text.len(), fault.what.to_string()))
+        .marking(Marked::typed(text).wrong(span, fault.what.to_string()))
         .hinting(hints(faults))
+}
+
+/// Where the name `item` stands in "2, 9,4", the first being 0.
+fn listed(text: &str, item: usize) -> Range<usize> {
+    let before: usize = text.split(',').take(item).map(|name| name.len() + 1).sum();
+    let name = text.split(',').nth(item).unwrap_or_default();
+    let start = before + name.len() - name.trim_start().len();
+    start..start + name.trim().len()
 }
 
 fn show(args: &QuiverArgs) -> Result<Answer, Failure> {

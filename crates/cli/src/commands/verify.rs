@@ -12,9 +12,8 @@ use crate::{json, screens};
 /// Shows whether each finished arrow lands with the others; the journal is only read.
 pub fn run(args: &VerifyArgs) -> Result<Answer, Failure> {
     let opened = Opened::at(&args.journal)?;
-    let unit = opened.ruler().unit();
     let eye_to_pin = args.eye_to_pin.as_ref();
-    let eye_to_pin = eye_to_pin.map(|text| length("--eye-to-pin", text, Some(unit))).transpose()?;
+    let eye_to_pin = eye_to_pin.map(|text| length("--eye-to-pin", text, None)).transpose()?;
     let state = opened.journal.state();
     let setup = &state.history().setup;
     let groups: Vec<_> = state.groups_beside_this_bow().collect();

@@ -53,3 +53,37 @@ const fn remark(fate: &Fate) -> &'static str {
         _ => "",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use quarterturn_geometry::{Index, Offset};
+
+    use super::*;
+
+    #[test]
+    fn what_else_is_to_be_known_is_said() {
+        let fate = |ruling, groups, usable| Fate {
+            shaft: "7".parse().unwrap(),
+            ruling,
+            index: Index::TWELVE,
+            miss: Offset::ZERO,
+            groups,
+            usable,
+            mistake: None,
+        };
+        let said = [
+            (Ruling::Keep, false, false),
+            (Ruling::Retire, true, true),
+            (Ruling::Open, true, false),
+            (Ruling::Keep, true, true),
+        ]
+        .map(|(ruling, groups, usable)| remark(&fate(ruling, groups, usable)));
+        let expected = [
+            "; does not group",
+            "; some mark would bring it well inside",
+            "; no mark brings it well inside",
+            "",
+        ];
+        assert_eq!(said, expected);
+    }
+}

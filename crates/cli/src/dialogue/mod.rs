@@ -3,20 +3,20 @@
 mod arrow;
 mod heard;
 mod screen;
+mod target;
 #[cfg(test)]
 mod tests;
+mod words;
 
 use quarterturn_entry::quantity::Unit;
-use quarterturn_entry::shorthand::{TypedWords, share_protruding_length};
-use quarterturn_entry::{Advising, closest};
+use quarterturn_entry::shorthand::share_protruding_length;
 use quarterturn_journal::{EndEntry, Fault, State};
-use quarterturn_tuning::{Step, improbable};
+use quarterturn_tuning::Step;
 
 use crate::caret::{Paint, drawn};
-use crate::failure::{Failure, Kind, Marked};
+use crate::failure::{Failure, Kind};
 use crate::opened::Opened;
-use crate::refusal::end_not_recorded;
-use crate::wording::{self, Ruler, paragraph};
+use crate::wording::paragraph;
 use arrow::{Arrow, Said};
 pub use heard::Heard;
 
@@ -130,91 +130,6 @@ impl Dialogue {
         }
     }
 
-    /// Words of the arrow that is asked for, or of one that is named.
-    fn hear_words(&mut self, line: &str, check: Check<'_>) -> Heard {
-        let target = match self.target(line) {
-            Ok(target) => target,
-            Err(failure) => return self.refuse(&failure),
-        };
-        let words = match TypedWords::parse(line, target.from, self.unit) {
-            Ok(words) => words,
-            Err(fault) => {
-                let marked = Marked::typed(line).wrong(fault.span, fault.fault.to_string());
-                let failure = Failure::new(Kind::Data, "this was not understood");
-                return self.refuse(&failure.marking(marked).hinting(fault.fault.way_on()));
-            }
-        };
-        let mut arrow = self.arrow(&target.name);
-        words.amend(&mut arrow.shot);
-        if arrow.has_hit() {
-            arrow.said = Said::Shot;
-        } else if self.stage != Stage::Marks || words.said().index_deg.is_none() {
-            return self.refuse(&where_did_it_hit(&target.name));
-        }
-        let before = self.arrows.clone();
-        self.put(arrow);
-        if let Some(Err(faults)) = self.end().map(|end| check(&end)) {
-            self.arrows = before;
-            let marked = Marked::typed(line);
-            let span = |fault: &Fault| words.span(&fault.place).unwrap_or(0..line.len());
-            return self.refuse(&end_not_recorded("this cannot be", &faults, marked, span));
-        }
-        if self.stage == Stage::Marks { self.answer("") } else { self.go_on_checked(check) }
-    }
-
-    /// Whose words a line has.
-    fn target(&mut self, line: &str) -> Result<Target, Failure> {
-        let start = line.len() - line.trim_start().len();
-        let first = line.split_whitespace().next().unwrap_or_default();
-        let behind = start + first.len();
-        let alone = line.trim() == first;
-        let is_word = TypedWords::parse(first, 0, self.unit).is_ok();
-        let known = self.names.iter().find(|name| name.as_str() == first).cloned();
-        let current = self.current().map(|arrow| arrow.shot.shaft.clone());
-        match (known, current) {
-            (Some(name), current) if !alone && (!is_word || current.as_ref() == Some(&name)) => {
-                Ok(Target { name, from: behind })
-            }
-            (Some(name), Some(current)) if !alone => Err(both(line, &name, &current)),
-            (_, Some(name)) if self.stage == Stage::Arrows && (is_word || !alone) => {
-                Ok(Target { name, from: 0 })
-            }
-            (Some(name), _) => Err(Failure::new(Kind::Data, format!("what of {name}?"))
-                .hinting(["type it behind its name, for example r31u8"])),
-            (None, Some(name)) if self.stage == Stage::Arrows => Ok(Target { name, from: 0 }),
-            (None, _) => Err(self.unknown(line, start..behind, first)),
-        }
-    }
-
-    fn unknown(&self, line: &str, span: std::ops::Range<usize>, name: &str) -> Failure {
-        let names = || self.names.iter().map(String::as_str);
-        let meant = closest(name, names()).map(|meant| format!("did you mean \"{meant}\"?"));
-        let what = match self.stage {
-            Stage::Marks => "first the marks: do they stand as on the card?",
-            Stage::Arrows | Stage::Confirm => "begin with the name of an arrow",
-        };
-        let marked = Marked::typed(line).wrong(span, format!("no arrow is called \"{name}\""));
-        let ways = match self.stage {
-            Stage::Marks => "Enter if so, no if no nock was turned, or what differs: 7 i11",
-            Stage::Arrows | Stage::Confirm => "for example 7 r31u8; ? shows all that can be typed",
-        };
-        Failure::new(Kind::Data, what).marking(marked).hinting(meant).hinting([ways])
-    }
-
-    /// The arrow of this name as it is so far, or a new one where it was not planned.
-    fn arrow(&self, name: &str) -> Arrow {
-        let known = self.arrows.iter().find(|arrow| arrow.shot.shaft == name);
-        known.cloned().unwrap_or_else(|| Arrow::unplanned(name))
-    }
-
-    /// Puts an arrow in its place, or behind the others.
-    fn put(&mut self, arrow: Arrow) {
-        match self.arrows.iter_mut().find(|known| known.shot.shaft == arrow.shot.shaft) {
-            Some(known) => *known = arrow,
-            None => self.arrows.push(arrow),
-        }
-    }
-
     /// The arrow that is asked for.
     fn current(&mut self) -> Option<&mut Arrow> {
         self.arrows.iter_mut().find(|arrow| arrow.said == Said::Nothing)
@@ -239,31 +154,6 @@ impl Dialogue {
         let all_said = !asked && self.is_anything_said();
         self.stage = if all_said { Stage::Confirm } else { Stage::Arrows };
         self.answer("")
-    }
-
-    /// The next question, with what should be looked at before the last.
-    fn go_on_checked(&mut self, check: Check<'_>) -> Heard {
-        let planned = self.arrows.iter().any(|arrow| arrow.is_planned);
-        // Without a plan only an empty line says that it was the last.
-        if !planned && self.stage == Stage::Arrows {
-            return self.answer("");
-        }
-        self.go_on();
-        if self.stage != Stage::Confirm {
-            return self.answer("");
-        }
-        let looks = self.looks(check);
-        self.answer(&looks)
-    }
-
-    /// What is improbable in the end as it would be.
-    fn looks(&self, check: Check<'_>) -> String {
-        let Some(Ok(state)) = self.end().map(|end| check(&end)) else { return String::new() };
-        let ruler = Ruler::new(self.unit);
-        let said = improbable(state.history())
-            .into_iter()
-            .map(|one| paragraph("Look: ", &wording::improbable_here(&one, ruler)));
-        said.collect::<Vec<_>>().join("\n")
     }
 
     fn done(&mut self, check: Check<'_>) -> Heard {
@@ -294,22 +184,4 @@ fn fitted(message: &str) -> String {
         None => line.to_owned(),
     };
     message.lines().map(fit).collect::<Vec<_>>().join("\n")
-}
-
-/// Whose words a line has, and where they begin.
-struct Target {
-    name: String,
-    from: usize,
-}
-
-fn where_did_it_hit(name: &str) -> Failure {
-    let failure = Failure::new(Kind::Data, format!("where did {name} hit?"));
-    failure.hinting(["for example r31u8, 2h8, 0 for the spot, x for lost, - where it was not shot"])
-}
-
-/// A line that begins with a word which is also the name of an arrow.
-fn both(line: &str, name: &str, current: &str) -> Failure {
-    let marked = Marked::typed(line).wrong(0..name.len(), "the arrow of this name, or the word?");
-    let ways = format!("begin with the arrow's name: {current} {} or {name} ...", line.trim());
-    Failure::new(Kind::Data, "this can be read two ways").marking(marked).hinting([ways])
 }

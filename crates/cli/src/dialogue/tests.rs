@@ -1,6 +1,8 @@
 //! The dialogue: lines in, screens out.
 
-use quarterturn_journal::{EndEntry, Entry, Fault, Journal, NewEntry, NewShaft, Stamp, State};
+use quarterturn_journal::{
+    EndEntry, Entry, Fault, Journal, NewEntry, NewShaft, ShaftEntry, ShotEntry, Stamp, State,
+};
 
 use super::{Dialogue, Heard};
 use crate::clock;
@@ -36,6 +38,25 @@ impl Talk {
         Self { opened, dialogue, stamp, _folder: folder }
     }
 
+    /// Records an entry, and begins anew.
+    fn append(&mut self, entry: Entry) {
+        self.opened.journal.append(entry, &self.stamp).unwrap();
+        self.stamp = clock::stamp().unwrap();
+        self.dialogue = Dialogue::begin(&self.opened);
+    }
+
+    /// Records an end of shots so far to the right.
+    fn enter(&mut self, shots: &[(&str, f64)]) {
+        let shot = |(name, x_mm): &(&str, f64)| ShotEntry {
+            shaft: (*name).to_owned(),
+            x_mm: Some(*x_mm),
+            y_mm: Some(0.0),
+            ..ShotEntry::default()
+        };
+        let shots = shots.iter().map(shot).collect();
+        self.append(Entry::End(EndEntry { shots, ..EndEntry::default() }));
+    }
+
     fn hear(&mut self, line: Option<&str>) -> Heard {
         let state = self.opened.journal.state();
         let check = |end: &EndEntry| -> Result<State, Vec<Fault>> {
@@ -69,6 +90,69 @@ fn planned(talk: &Talk) -> Vec<String> {
 }
 
 const DOZEN: [&str; 12] = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"];
+
+/// A dialogue as a person sees it is kept in `golden.txt`; with `QUARTERTURN_REWRITE` in the environment it is written anew.
+#[test]
+fn every_screen_is_as_it_was_read() {
+    let mut seen = heard(
+        &mut Talk::begin(&DOZEN),
+        &[
+            "r31",
+            "no",
+            "?",
+            "",
+            "",
+            "r4 d6",
+            "",
+            "stop it",
+            "r3 u8 zz",
+            "5",
+            "7 i4",
+            "13",
+            "tl2",
+            "r3100",
+            "7 r31u8",
+            "r5",
+            "-",
+            "note light breeze",
+            "r30",
+            "-",
+            "7 r32",
+        ],
+    );
+    let mut taken = Talk::begin(&["x", "r3"]);
+    taken.say("");
+    taken.say("0");
+    seen += &heard(&mut taken, &["r3 u8", "x r3", "x"]);
+    let mut off = Talk::begin(&["1", "2", "3"]);
+    for _ in 0..4 {
+        off.enter(&[("R", 0.0), ("1", 150.0), ("2", 155.0), ("3", 145.0)]);
+    }
+    seen += &heard(&mut off, &["", "huh 3", "1", "1 r150", "2 r155", ""]);
+    let mut gone = Talk::begin(&["1"]);
+    gone.append(Entry::Shaft(ShaftEntry {
+        shaft: "1".into(),
+        change: "lost".into(),
+        index_deg: None,
+        on: None,
+        note: None,
+    }));
+    seen += &heard(&mut gone, &["1 r3"]);
+    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("src/dialogue/golden.txt");
+    if std::env::var_os("QUARTERTURN_REWRITE").is_some() {
+        std::fs::write(&path, &seen).unwrap();
+    }
+    assert_eq!(seen, std::fs::read_to_string(path).unwrap());
+}
+
+/// The screens of a dialogue that hears these lines, each behind its question.
+fn heard(talk: &mut Talk, lines: &[&str]) -> String {
+    let mut seen = talk.dialogue.opening();
+    for line in lines {
+        seen.extend([*line, "\n", &"-".repeat(80), "\n", &talk.say(line)]);
+    }
+    seen + "\n" + &"=".repeat(80) + "\n"
+}
 
 #[test]
 fn only_hits_are_typed_and_every_index_is_written_out() {

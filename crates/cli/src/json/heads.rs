@@ -5,6 +5,7 @@ use quarterturn_journal::Quiver;
 use quarterturn_tuning::{AtDistance, Comparison, Difference, Grows, Growth, Pair};
 use serde::Serialize;
 
+use super::apart_answer::ApartAnswer;
 use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::wording;
@@ -58,15 +59,9 @@ struct PairAnswer {
 struct DifferenceAnswer {
     difference_mm: [f64; 2],
     difference_cov_mm2: [[f64; 2]; 2],
-    degrees_of_freedom: f64,
     region_mm2: [[f64; 2]; 2],
-    at_least_mm: f64,
-    at_most_mm: f64,
-    level: f64,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    verdict: Option<&'static str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    more_of_each: Option<usize>,
+    #[serde(flatten)]
+    apart: ApartAnswer,
 }
 
 #[derive(Serialize)]
@@ -136,18 +131,17 @@ impl PairAnswer {
 
 impl From<&Difference> for DifferenceAnswer {
     fn from(difference: &Difference) -> Self {
-        let (verdict, more_of_each) = super::together(difference.verdict);
         Self {
             // Columns of a symmetric matrix are its rows.
             difference_mm: difference.estimate.value.into(),
             difference_cov_mm2: difference.estimate.covariance.into(),
-            degrees_of_freedom: difference.estimate.degrees_of_freedom,
             region_mm2: difference.region.matrix.into(),
-            at_least_mm: difference.at_least_mm,
-            at_most_mm: difference.at_most.at_most,
-            level: difference.at_most.level,
-            verdict,
-            more_of_each,
+            apart: ApartAnswer::new(
+                &difference.estimate,
+                difference.at_least_mm,
+                &difference.at_most,
+                difference.verdict,
+            ),
         }
     }
 }

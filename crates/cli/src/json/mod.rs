@@ -1,6 +1,7 @@
 //! Answers for other programs: their names are pinned in docs/machine-interface.md.
 
 mod aim_answer;
+mod apart_answer;
 mod archer_answer;
 mod bench;
 mod bow_answer;
@@ -59,8 +60,8 @@ pub use recorded::{begun, recorded};
 pub use rehearsed::rehearsed;
 pub use repaired::repaired;
 pub use show::show;
+use verify::BesideAnswer;
 pub use verify::verify;
-use verify::{BesideAnswer, together};
 pub use written::written;
 
 /// An answer made of what was entered, as one line of JSON.
@@ -71,9 +72,10 @@ fn line<T: Serialize>(answer: &T) -> Result<String, Failure> {
 
 /// An answer made of what was computed, as one line of JSON in which every number is finite.
 fn finite_line<T: Serialize>(answer: &T) -> Result<String, Failure> {
-    let value = serde_json::to_value(answer).map_err(|error| failed(&error.to_string()))?;
+    let line = line(answer)?;
     // What is not finite becomes null without notice.
-    if holds_null(&value) { Err(failed("a number in it is not finite")) } else { line(answer) }
+    let holds_null = serde_json::from_str(&line).is_ok_and(|value| holds_null(&value));
+    if holds_null { Err(failed("a number in it is not finite")) } else { Ok(line) }
 }
 
 fn failed(why: &str) -> Failure {
@@ -97,7 +99,15 @@ mod tests {
     #[test]
     fn what_is_not_finite_is_never_written() {
         assert_eq!(finite_line(&[1.5, 0.1]).unwrap(), "[1.5,0.1]\n");
-        assert!(finite_line(&[1.5, f64::NAN]).is_err());
+        let failure = finite_line(&[1.5, f64::NAN]).unwrap_err();
+        assert_eq!(
+            failure.what,
+            "the answer cannot be written as JSON: a number in it is not finite"
+        );
+        assert_eq!(
+            failure.hints,
+            ["this is a fault of the program: please report it with the journal"]
+        );
         assert!(finite_line(&[[f64::INFINITY]]).is_err());
     }
 }

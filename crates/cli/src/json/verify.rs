@@ -3,11 +3,11 @@
 use quarterturn_geometry::Millimetres;
 use quarterturn_statistics::Estimate;
 use quarterturn_tuning::{
-    Centre, DrawnOut, FromTheOthers, GroupShape, ShaftReport, TogetherVerdict, Verified,
-    VerifiedArrow,
+    Centre, DrawnOut, FromTheOthers, GroupShape, ShaftReport, Verified, VerifiedArrow,
 };
 use serde::Serialize;
 
+use super::apart_answer::ApartAnswer;
 use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::wording;
@@ -51,14 +51,8 @@ struct ArrowAnswer {
 pub struct BesideAnswer {
     from_others_mm: [f64; 2],
     from_others_cov_mm2: [[f64; 2]; 2],
-    degrees_of_freedom: f64,
-    at_least_mm: f64,
-    at_most_mm: f64,
-    level: f64,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    verdict: Option<&'static str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    more_of_each: Option<usize>,
+    #[serde(flatten)]
+    apart: ApartAnswer,
 }
 
 #[derive(Serialize)]
@@ -134,28 +128,17 @@ impl ArrowAnswer {
 
 impl From<&FromTheOthers> for BesideAnswer {
     fn from(beside: &FromTheOthers) -> Self {
-        let (verdict, more_of_each) = super::together(beside.verdict);
         Self {
             // Columns of a symmetric matrix are its rows.
             from_others_mm: beside.estimate.value.into(),
             from_others_cov_mm2: beside.estimate.covariance.into(),
-            degrees_of_freedom: beside.estimate.degrees_of_freedom,
-            at_least_mm: beside.at_least_mm,
-            at_most_mm: beside.at_most.at_most,
-            level: beside.at_most.level,
-            verdict,
-            more_of_each,
+            apart: ApartAnswer::new(
+                &beside.estimate,
+                beside.at_least_mm,
+                &beside.at_most,
+                beside.verdict,
+            ),
         }
-    }
-}
-
-/// The word for a verdict, and how many more shots would settle an open one.
-pub fn together(verdict: Option<TogetherVerdict>) -> (Option<&'static str>, Option<usize>) {
-    match verdict {
-        None => (None, None),
-        Some(TogetherVerdict::Together) => (Some("together"), None),
-        Some(TogetherVerdict::Apart) => (Some("apart"), None),
-        Some(TogetherVerdict::Open { more }) => (Some("open"), more),
     }
 }
 

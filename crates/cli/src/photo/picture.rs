@@ -89,4 +89,13 @@ mod tests {
         assert_eq!(failure.what, said);
         assert!(failure.hints[0].starts_with("does the face lie flat?"), "{:?}", failure.hints);
     }
+
+    #[test]
+    fn two_faces_and_a_mirror_have_ways_on() {
+        let hints = |why| not_found("face.jpg", why).hints;
+        let mirror = "turn it over again in a picture viewer, and read the pixels anew";
+        assert_eq!(hints(NotFound::Mirrored), [mirror]);
+        let faces = "cut the picture to one face, or point at its marks with --marks";
+        assert_eq!(hints(NotFound::Several), [faces]);
+    }
 }

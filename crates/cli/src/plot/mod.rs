@@ -57,4 +57,6 @@ pub use shape::{Anchor, Shape};
 pub use svg::{About, Stretch, svg};
 pub use target_plot::TargetPlot;
 pub use target_plot::hits::{HitKind, HitMark, Hits};
+#[cfg(test)]
+pub use target_plot::invented;
 pub use text_width::{shortened, wrapped};

@@ -1,11 +1,15 @@
 //! What else a person could do.
 
+use quarterturn_geometry::Millimetres;
 use quarterturn_tuning::Leans;
 
 use super::Conditions;
 
-/// A shorter distance is so much of it...
+/// A shorter distance is about so much of it ...
 const CLOSER: f64 = 0.75;
+
+/// ... paced to the half metre ...
+const STEP_MM: f64 = 500.0;
 
 /// ... and a wider tolerance so many times as wide.
 const WIDER: f64 = 1.5;
@@ -27,7 +31,8 @@ pub enum Alternative {
 pub fn alternatives(asked: Conditions) -> Vec<(Alternative, Conditions)> {
     let read = Conditions { leans: Leans::Read, ..asked };
     // A group is as much smaller as the way is shorter.
-    let (distance, group) = (asked.distance * CLOSER, asked.group * CLOSER);
+    let distance = Millimetres::new((asked.distance.mm() * CLOSER / STEP_MM).round() * STEP_MM);
+    let group = asked.group * (distance / asked.distance);
     let mut all = vec![
         (Alternative::AsAsked, asked),
         (Alternative::Closer, Conditions { group, distance, ..asked }),

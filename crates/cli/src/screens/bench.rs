@@ -255,9 +255,9 @@ fn nock_turns(state: &State) -> Option<String> {
     counts.sort_unstable_by(|a, b| b.cmp(a));
     counts.dedup();
     let most = *counts.first()?;
-    let said = counts
-        .iter()
-        .map(|turns| format!("{} {}", wording::count(*turns, "turn"), named(&|one| one == *turns)));
+    let said = counts.iter().map(|turns| {
+        format!("{}: {}", wording::count(*turns, "turn"), named(&|one| one == *turns))
+    });
     let renew = if most < bears {
         format!("Renew one after {bears}, or at the first slip.")
     } else {

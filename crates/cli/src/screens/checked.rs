@@ -36,7 +36,12 @@ pub fn whole(journal: &Path, checked: &Checked) -> String {
 
 /// What was found in a journal that is not whole.
 pub fn damaged(repair: &Repair) -> String {
-    let kept = format!("{} can be read, {} cannot.", numbered(repair.kept), lost(repair));
+    let kept = numbered(repair.kept);
+    let kept = if repair.lost.is_empty() {
+        format!("Nothing is lost: {kept} can be read.")
+    } else {
+        format!("{kept} can be read, {} cannot.", lost(repair))
+    };
     [findings(repair), paragraph("", &kept)].join("\n\n") + "\n"
 }
 
@@ -96,4 +101,17 @@ fn earlier(first: u64, number: usize) -> String {
          records follow each other by their numbers.",
         if number > 1 { format!(", and so have {} more", number - 1) } else { String::new() }
     )
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn a_clock_that_was_set_back_is_told() {
+        assert_eq!(
+            super::earlier(7, 1),
+            "Record 7 has an earlier time than the one before it: a clock was set back. It does no harm, since \
+             records follow each other by their numbers."
+        );
+        assert!(super::earlier(7, 3).contains(" before it, and so have 2 more: a clock"));
+    }
 }

@@ -1,12 +1,13 @@
 //! The screen of `log`: every record in a line or two, with what became of it.
 
 use quarterturn_entry::shorthand;
+use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{
     BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, Log, QuiverEntry, Record,
 };
 
 use crate::opened::Opened;
-use crate::wording::{count, paragraph, visible};
+use crate::wording::{as_words, count, paragraph, visible};
 use crate::workshop::Gauge;
 
 /// How far in a record is told: behind its number and its time.
@@ -44,7 +45,7 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
         }
         Entry::Shaft(shaft) => {
             let on = shaft.on.as_ref().map(|on| format!(" on {on}")).unwrap_or_default();
-            vec![format!("{}: {}{on}", shaft.shaft, shaft.change)]
+            vec![format!("{}: {}{on}", shaft.shaft, as_words(&shaft.change))]
         }
         Entry::Add(add) => {
             let role = add.role.as_deref().unwrap_or("bare");
@@ -62,7 +63,7 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
         Entry::Group(group) => {
             let shots = shorthand::printed(&group.shots, opened.ruler().unit());
             let cold = if group.cold { ", cold" } else { "" };
-            vec![format!("{} from {} m{cold}: {shots}", group.head, group.distance_m)]
+            vec![format!("{} from {}{cold}: {shots}", group.head, from(opened, group.distance_m))]
         }
         Entry::Quiver(quiver) => vec![quiver_told(quiver)],
         Entry::Note(note) => vec![format!("note: {}", note.note)],
@@ -80,10 +81,14 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
 fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<String> {
     let shots = shorthand::printed(&end.shots, opened.ruler().unit());
     let number = number.map_or_else(|| "end".to_owned(), |number| format!("end {number}"));
-    let distance = end.distance_m.map(|distance_m| format!("from {distance_m} m"));
+    let distance = end.distance_m.map(|m| format!("from {}", from(opened, m)));
     let about: Vec<String> = end.evening.clone().into_iter().chain(distance).collect();
     let note = end.note.as_ref().map(|note| format!("note: {note}"));
     [format!("{number} ({}): {shots}", about.join(", "))].into_iter().chain(note).collect()
+}
+
+fn from(opened: &Opened, distance_m: f64) -> String {
+    opened.ruler().distance(Millimetres::from_metres(distance_m))
 }
 
 /// What was said of the quiver.

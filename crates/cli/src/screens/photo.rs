@@ -1,7 +1,7 @@
 //! What a photo says: how its marks were come by, and every hit with how well it is known.
 
 use quarterturn_geometry::{Camera, Millimetres};
-use quarterturn_photo::Found;
+use quarterturn_photo::Corner;
 
 use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
 use crate::wording::{Ruler, Table, all, paragraph, tail};
@@ -86,7 +86,7 @@ fn said_of_lens(camera: &Camera, known: KnownLens) -> String {
 
 fn marks(photo: &PhotoView) -> String {
     match (&photo.by, photo.off()) {
-        (By::Picture(found), _) => in_the_picture(found),
+        (By::Picture(found), _) => in_the_picture(found.told, found.unlike, found.lines),
         (By::Hand, Some(off)) => {
             format!("the {} that you gave fit within {:.1} mm.", photo.marks.len(), off.mm())
         }
@@ -97,16 +97,16 @@ fn marks(photo: &PhotoView) -> String {
     }
 }
 
-fn in_the_picture(found: &Found) -> String {
-    let alike = format!("alike within {:.0} % once laid on the face", 100.0 * found.unlike);
-    let marks = match found.told {
+fn in_the_picture(told: Option<Corner>, unlike: f64, lines: Option<Millimetres>) -> String {
+    let alike = format!("alike within {:.0} % once laid on the face", 100.0 * unlike);
+    let marks = match told {
         None => format!("all four found in the picture, {alike}"),
         Some(corner) => format!(
-            "three found in the picture, the one {} told from them and from what is left of it; the three are {alike}",
+            "three found in the picture, the one at the {} told from them and from what is left of it; the three are {alike}",
             corner.name()
         ),
     };
-    let lines = found.lines.map_or_else(
+    let lines = lines.map_or_else(
         || "too little of the grid is seen to say more".to_owned(),
         |off| {
             format!("the lines of the grid run where they say within {:.1} mm", off.mm().max(0.1))
@@ -128,17 +128,16 @@ pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<
         )),
         Reading::Said(_) => None,
     };
-    let by_lines = lines_off(photo).map(|off| {
-        format!(
-            "the lines of the grid run up to {:.1} mm beside where the marks say: {lens}",
-            off.mm()
-        )
-    });
+    let by_lines = lines_off(photo).map(|off| format!("{}: {lens}", beside(off)));
     let poor = camera.and_then(|camera| poor_leans(camera, hits));
     let drawn = drawn_otherwise(photo);
     let lens = camera.and_then(doubtful_lens);
     let notices = [off, shown, by_lines, drawn, outside(hits, ruler), lens, poor];
     notices.into_iter().flatten().collect()
+}
+
+fn beside(off: Millimetres) -> String {
+    format!("the lines of the grid run up to {:.1} mm beside where the marks say", off.mm())
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
@@ -202,4 +201,21 @@ fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
             "{whose} of {names} {is} known to {worst_deg:.1} deg only, and so weighed: {way_on}"
         )
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_a_picture_does_not_say_is_said() {
+        let told = in_the_picture(Some(Corner::TopLeft), 0.04, None);
+        assert_eq!(
+            told,
+            "three found in the picture, the one at the top left told from them and from what is left of it; the three \
+             are alike within 4 % once laid on the face, and too little of the grid is seen to say more."
+        );
+        let off = beside(Millimetres::new(0.72));
+        assert_eq!(off, "the lines of the grid run up to 0.7 mm beside where the marks say");
+    }
 }

@@ -6,7 +6,7 @@ use quarterturn_tuning::ShaftState;
 use crate::failure::Failure;
 use crate::opened::Opened;
 use crate::quiver_row::{QuiverRow, beside_limits};
-use crate::wording::{self, Table, command, count, mark, paragraph, visible};
+use crate::wording::{self, Table, as_words, command, count, mark, paragraph, visible};
 
 /// The last happenings of a season that are told.
 const TOLD: usize = 12;
@@ -92,7 +92,10 @@ fn season(quiver: &Quiver) -> String {
     );
     let happened = |happening: &Happening| {
         let who = happening.arrow.as_ref().map_or("bow", |arrow| arrow.as_str());
-        paragraph("  ", &visible(&format!("{}  {who}: {}", happening.on, happening.what)))
+        paragraph(
+            "  ",
+            &visible(&format!("{}  {who}: {}", happening.on, as_words(&happening.what))),
+        )
     };
     // Every arrow that was fletched would fill the screen.
     let told = quiver.happenings.iter().filter(|happening| happening.what != "fletched");

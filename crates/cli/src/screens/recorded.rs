@@ -6,7 +6,7 @@ use quarterturn_journal::{Confirmed, Deed, Role, Timestamp, Word};
 use quarterturn_tuning::{BowPart, Event, ShaftChange};
 
 use crate::opened::Opened;
-use crate::wording::{self, command, count, mark, paragraph, visible};
+use crate::wording::{self, as_words, command, count, mark, paragraph, visible};
 
 /// The bow was changed.
 pub fn recorded_bow(opened: &Opened, part: Option<BowPart>) -> String {
@@ -90,7 +90,9 @@ fn said(deed: Option<&Deed>) -> String {
         }
         Some(Deed::Added(Event::Bow(_))) => "a change of the bow".to_owned(),
         Some(Deed::Added(Event::BowLeft)) => "the word that the bow stays as it is".to_owned(),
-        Some(Deed::Added(Event::Shaft(name, change))) => format!("\"{name}: {}\"", change.word()),
+        Some(Deed::Added(Event::Shaft(name, change))) => {
+            format!("\"{name}: {}\"", as_words(change.word()))
+        }
         Some(Deed::Added(Event::Fletched(name, _))) => format!("\"{name}: fletched\""),
         Some(Deed::Corrected { end }) => format!("the last correction of end {end}"),
         Some(Deed::Joined(name)) => format!("that {name} joined"),
@@ -122,4 +124,26 @@ pub fn what_else(confirmed: &Confirmed) -> impl Iterator<Item = String> {
 fn followed(opened: &Opened, what: &str) -> String {
     let what = paragraph("", &format!("{what}."));
     format!("{what}\n\nThen: {}\n", command("next", &opened.path))
+}
+
+#[cfg(test)]
+mod tests {
+    use quarterturn_journal::{Confirmed, Entry, NoteEntry, Record, RecordId, Stamp};
+
+    #[test]
+    fn a_clock_that_was_set_back_is_told() {
+        let time = |text: &str| text.parse().unwrap();
+        let stamp = Stamp { id: RecordId::from_bits(1), time: time("2027-03-02T10:00:00Z") };
+        let entry = Entry::Note(NoteEntry { note: "late".into() });
+        let confirmed = Confirmed {
+            record: Record { seq: 7, stamp, entry },
+            recalled: None,
+            later: Some(time("2027-03-02T11:00:00Z")),
+            torn_kept: None,
+        };
+        let told: Vec<String> = super::what_else(&confirmed).collect();
+        let expected = "the clock says 2027-03-02T10:00:00Z, and the entry before was made at \
+            2027-03-02T11:00:00Z: order is kept all the same";
+        assert_eq!(told, [expected]);
+    }
 }

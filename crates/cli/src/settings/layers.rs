@@ -3,6 +3,8 @@
 use std::env;
 use std::path::{Path, PathBuf};
 
+use quarterturn_entry::closest;
+
 use super::settable::COMMANDS;
 use super::{Origin, Setting, toml_file};
 use crate::failure::Failure;
@@ -29,12 +31,29 @@ pub fn variable(command: &str, option: &str) -> String {
     format!("QUARTERTURN_{command}_{option}").replace('-', "_").to_uppercase()
 }
 
+/// Variables that are named like ours and set nothing, each with the one that was perhaps meant.
+pub fn unknown_variables() -> Vec<String> {
+    let known: Vec<String> =
+        settable().map(|(command, option)| variable(command, option)).collect();
+    let names = env::vars_os().filter_map(|(name, _)| name.into_string().ok());
+    let unknown = names.filter(|name| name.starts_with("QUARTERTURN_") && !known.contains(name));
+    let said = |name: String| {
+        let meant = closest(&name, known.iter().map(String::as_str));
+        let meant = meant.map(|meant| format!(": did you mean {meant}?")).unwrap_or_default();
+        format!("the variable {name} sets nothing{meant}")
+    };
+    unknown.map(said).collect()
+}
+
+/// Each option that can be set, with its command.
+fn settable() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let options = COMMANDS.iter();
+    options.flat_map(|(command, options)| options.iter().map(|option| (*command, *option)))
+}
+
 /// What is set in the environment; an empty variable sets nothing.
 fn environment() -> Vec<Setting> {
-    let settable = COMMANDS
-        .iter()
-        .flat_map(|(command, options)| options.iter().map(|option| (*command, *option)));
-    let set = settable.filter_map(|(command, option)| {
+    let set = settable().filter_map(|(command, option)| {
         let variable = variable(command, option);
         let value = env::var(&variable).ok().filter(|value| !value.is_empty())?;
         Some(Setting { command, option, value, origin: Origin::Environment(variable) })

@@ -52,6 +52,11 @@ impl Settings {
         layers::files()
     }
 
+    /// What is said of variables that are named like settings and set nothing.
+    pub fn unknown_variables() -> Vec<String> {
+        layers::unknown_variables()
+    }
+
     /// The definition, in which they are the defaults; what is typed takes their place.
     pub fn applied(&self, definition: Command) -> Command {
         definition.mut_subcommands(|command| {

@@ -36,8 +36,8 @@ pub fn head_verdict(at: &AtDistance, together: Option<Millimetres>, ruler: Ruler
         }
         None => {
             let (least, most) = (difference.at_least_mm, difference.at_most.at_most);
-            let [least, most] = [least, most].map(|mm| ruler.estimate(Millimetres::new(mm)));
-            format!("{least} to {most} apart, at 95 %")
+            let [least, most] = [least, most].map(Millimetres::new);
+            format!("{} to {} apart, at 95 %", ruler.estimate_bare(least), ruler.estimate(most))
         }
     }
 }
@@ -77,17 +77,21 @@ fn named(pair: &Pair) -> String {
     format!("{}{}", pair.arrow, with.unwrap_or_default())
 }
 
+/// "40 mm more", "3 mm less".
+fn more_or_less(mm: f64, ruler: Ruler) -> String {
+    let way = if mm < 0.0 { "less" } else { "more" };
+    format!("{} {way}", ruler.estimate(Millimetres::new(mm.abs())))
+}
+
 /// How a difference grows with the distance, how sure that is, and what to look at.
 pub fn growth(growth: &Growth, together: Option<Millimetres>, ruler: Ruler) -> String {
     let Growth { between: [near, far], excess_mm, faster, grows, .. } = growth;
     let [from, to] = [near, far].map(|distance| ruler.distance(*distance));
-    let [excess, lower, upper] =
-        [excess_mm.value, excess_mm.interval.lower, excess_mm.interval.upper]
-            .map(|mm| ruler.estimate_bare(Millimetres::new(mm)));
-    let symbol = ruler.unit().symbol;
-    let more = format!(
-        "at {to} {excess} {symbol} more than in proportion to {from} ({lower} to {upper}, at 90 %)"
-    );
+    let (value, interval) = (excess_mm.value, excess_mm.interval);
+    let excess = more_or_less(value, ruler);
+    let [lower, upper] = [interval.lower, interval.upper].map(|mm| more_or_less(mm, ruler));
+    let more =
+        format!("at {to} {excess} than in proportion to {from} ({lower} to {upper}, at 90 %)");
     match grows {
         Grows::NoDifference => {
             format!(
@@ -107,8 +111,8 @@ pub fn growth(growth: &Growth, together: Option<Millimetres>, ruler: Ruler) -> S
             percent(*faster)
         ),
         Grows::Slower => format!(
-            "it grows slower than in proportion, {} sure: {more}. That is not planing: was the sight the same, and \
-             the distance?",
+            "it grows slower than in proportion, {} sure: {more}. That is not planing: see whether sight and \
+             distance were the same",
             percent(1.0 - faster)
         ),
         Grows::Open => format!(

@@ -1,5 +1,6 @@
 //! What people read: typed values become sentences here and nowhere else.
 
+mod as_words;
 mod asides;
 mod beside_others;
 mod bow_move;
@@ -25,10 +26,13 @@ mod standing_out;
 mod table;
 mod tail;
 mod tally;
+#[cfg(test)]
+mod tests;
 mod turn_buys;
 mod verify;
 mod why;
 
+pub use as_words::as_words;
 pub use asides::asides;
 pub use beside_others::{beside_others, off, open_beside};
 pub use bow_move::{part, response_seen, what_to_move};
@@ -61,5 +65,4 @@ pub use tail::tail;
 pub use tally::tally;
 pub use turn_buys::WHAT_A_TURN_BUYS;
 pub use verify::{SIGHT, group_shapes, sight, verified};
-
 pub use why::{purpose, settles, why};

@@ -49,7 +49,9 @@ fn open(reason: OpenReason, report: &ShaftReport) -> String {
         OpenReason::NotWorthMore(shots) => {
             format!("not worth more shots: about {shots} more at {mark} would decide it")
         }
-        OpenReason::CannotTell => "this group at this distance cannot decide it".to_owned(),
+        OpenReason::CannotTell => {
+            "with your group at this distance no number of shots decides it".to_owned()
+        }
         OpenReason::BowOff => "only a move of the bow can bring it in".to_owned(),
         OpenReason::NoReference => "no fletched reference is left to measure it from".to_owned(),
     }

@@ -105,8 +105,10 @@ pub enum TableFault {
 }
 
 /// The kinds of entries.
-pub(super) const KINDS: [&str; 12] =
-    ["new", "end", "bow", "shaft", "add", "fix", "bench", "glue", "group", "note", "undo", "redo"];
+pub(super) const KINDS: [&str; 13] = [
+    "new", "end", "bow", "shaft", "add", "fix", "bench", "glue", "group", "quiver", "note", "undo",
+    "redo",
+];
 
 impl TableFault {
     /// What an entry's data are not.

@@ -14,6 +14,7 @@ mod groups;
 mod harmonics;
 mod levels;
 mod means;
+mod messages;
 mod mixed_models;
 mod noncentral;
 mod outliers;

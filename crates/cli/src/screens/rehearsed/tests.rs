@@ -72,6 +72,10 @@ fn what_to_do() {
         "It is worth it to come closer, if your hunting allows."
     );
     assert_eq!(
+        said(asked(90, 20), &[found(Alternative::ReadLeans, ASKED, 50, 20)]),
+        "It is worth it to read the leans, if your hunting allows."
+    );
+    assert_eq!(
         said(asked(90, 20), &[closer(89, 19)]),
         "Nothing of this helps much: what would is a smaller group of your own."
     );
@@ -79,6 +83,7 @@ fn what_to_do() {
 
 #[test]
 fn a_share_of_nothing_is_not_known() {
+    assert_eq!(name(&found(Alternative::ReadLeans, ASKED, 50, 20), MM), "with leans read");
     assert_eq!(share_said(None), "not known, there was none");
     let screen = rehearsed(&[asked(90, 20), closer(50, 4)], MM);
     assert!(screen.lines().all(|line| line.chars().count() <= 80), "{screen}");

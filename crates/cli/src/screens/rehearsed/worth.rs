@@ -25,7 +25,7 @@ pub fn buys(asked: &Found, other: &Found, ruler: Ruler) -> String {
     let open = |one: &Found| one.figures.open.map_or(0.0, |share| share.value);
     let leaves = format!("{} % open instead of {} %", whole(open(other)), whole(open(asked)));
     let what = match other.what {
-        Alternative::AsAsked => "Nothing else".to_owned(),
+        Alternative::AsAsked => "as asked".to_owned(),
         Alternative::Closer => {
             let asked_there = asked.conditions.distance / other.conditions.distance;
             format!(
@@ -64,7 +64,7 @@ pub fn advice(asked: &Found, others: &[Found]) -> String {
 
 const fn to_do(what: Alternative) -> &'static str {
     match what {
-        Alternative::AsAsked => "shoot it as you asked",
+        Alternative::AsAsked => "as asked",
         Alternative::Closer => "come closer",
         Alternative::Wider => "accept the wider tolerance",
         Alternative::ReadLeans => "read the leans",
