@@ -33,19 +33,24 @@ impl<'a> Assessment<'a> {
         Self { history, roster: Roster::of(history), expected, learned, seen }
     }
 
+    /// What was read, and what it taught.
+    pub fn told(self) -> (Observations, Learned) {
+        (self.seen, self.learned)
+    }
+
     /// What an earlier history tells at the sizes that this one taught; `before` is what a still earlier one told.
     pub fn earlier<'b>(
         &self,
         history: &'b History,
-        before: Option<&Assessment<'_>>,
+        before: Option<(Observations, Learned)>,
     ) -> Assessment<'b> {
         let mut seen = Observations::of(history);
         let mut scales = self.learned.scales;
         reach_far(&mut seen, &mut scales);
         // Of a journal so long that its beginning is not read, shots have another place in each reading.
         let first_end = |seen: &Observations| seen.shots.first().map(|shot| shot.end);
-        let before = before.filter(|before| first_end(&before.seen) == first_end(&seen));
-        let learned = at_sizes(&seen, &scales, before.map(|before| &before.learned));
+        let before = before.filter(|(earlier, _)| first_end(earlier) == first_end(&seen));
+        let learned = at_sizes(&seen, &scales, before.as_ref().map(|(_, learned)| learned));
         Assessment { history, roster: Roster::of(history), expected: scales, learned, seen }
     }
 

@@ -30,6 +30,11 @@ const NO_GAIN: f64 = 1e-4;
 /// The best move is looked for down to this share of the tolerance.
 const FINEST_SHARE: f64 = 0.05;
 
+/// Whether the move brings in so many shafts more that it will be asked for once it is sure.
+pub fn is_worth_moving(bow: &BowReport) -> bool {
+    bow.gain() >= WORTH_A_MOVE * bow.shafts as f64
+}
+
 impl Judge<'_> {
     /// The bow as it stands, and the common move that brings most shafts within reach.
     pub fn bow_report(&self, candidates: &[Candidate<'_>]) -> BowReport {
@@ -54,14 +59,7 @@ impl Judge<'_> {
         let mean = Vector2::new(bow.offset.mean.x_mm, bow.offset.mean.y_mm);
         let large_mm = LARGE_SHARE * self.setup.tolerance.mm();
         let small = probability_within_circle(mean, &bow.offset.covariance_mm2, large_mm);
-        self.references_shot >= FEWEST_REFERENCES
-            && self.is_worth_moving(bow)
-            && 1.0 - small >= SURELY
-    }
-
-    /// Whether the move brings in so many shafts more that it will be asked for once it is sure.
-    pub fn is_worth_moving(&self, bow: &BowReport) -> bool {
-        bow.gain() >= WORTH_A_MOVE * bow.shafts as f64
+        self.references_shot >= FEWEST_REFERENCES && is_worth_moving(bow) && 1.0 - small >= SURELY
     }
 
     /// Whether enough bare shafts were shot with the bow as it stands.

@@ -3,6 +3,7 @@
 use nalgebra::DMatrix;
 use quarterturn_geometry::{Index, Offset};
 
+use crate::bow_first::is_worth_moving;
 use crate::design::{self, Planar};
 use crate::judge::{Candidate, Judge, MOST_SHOTS};
 use crate::response::LearnedResponse;
@@ -57,7 +58,7 @@ impl<'a> Judge<'a> {
     /// worth moving stays.
     pub fn shift_to_come(&self, bow: &BowReport) -> Offset {
         match self.setup.matching {
-            Matching::Reference if self.is_worth_moving(bow) || !self.knows_the_bow() => {
+            Matching::Reference if is_worth_moving(bow) || !self.knows_the_bow() => {
                 bow.wanted_shift
             }
             Matching::Reference | Matching::Set => Offset::ZERO,

@@ -16,13 +16,13 @@ pub fn advise_with_course(
     after: &[usize],
 ) -> (Advice, Vec<Vec<Verdict>>) {
     let assessment = Assessment::of(history);
-    let so_far: Vec<History> = after.iter().map(|&events| begun(history, events)).collect();
-    let mut read: Option<Assessment<'_>> = None;
+    let mut told = None;
     let mut stood = Vec::new();
-    for so_far in &so_far {
-        let earlier = assessment.earlier(so_far, read.as_ref());
+    for &events in after {
+        let so_far = begun(history, events);
+        let earlier = assessment.earlier(&so_far, told);
         stood.push(earlier.verdicts(policy));
-        read = Some(earlier);
+        told = Some(earlier.told());
     }
     (from(&assessment, history, policy), stood)
 }

@@ -89,7 +89,9 @@ impl Observations {
         let (older, read) = history.events.split_at(reader.seen.first_event);
         reader.ends = older.iter().filter_map(pooled).count();
         reader.seen.older_shots = older.iter().filter_map(pooled).map(counted).sum();
-        read.iter().for_each(|event| reader.read(event));
+        for event in read {
+            reader.read(event);
+        }
         reader.seen
     }
 
