@@ -1,7 +1,7 @@
 //! What a photo says: how its marks were come by, and every hit with how well it is known.
 
 use quarterturn_geometry::{Camera, Millimetres};
-use quarterturn_photo::Found;
+use quarterturn_photo::{Found, Grid};
 
 use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
 use crate::wording::{Ruler, Table, all, paragraph, tail};
@@ -87,10 +87,13 @@ fn said_of_lens(camera: &Camera, known: KnownLens) -> String {
 fn marks(photo: &PhotoView) -> String {
     match (&photo.by, photo.off()) {
         (By::Picture(found), _) => in_the_picture(found),
-        (By::Hand, Some(off)) => {
+        (By::Hand(_), Some(off)) => {
             format!("the {} that you gave fit within {:.1} mm.", photo.marks.len(), off.mm())
         }
-        (By::Hand, None) => {
+        (By::Hand(Grid { lines: Some(off), .. }), None) => {
+            format!("the four that you gave, and the lines of the grid run where they say within {:.1} mm.", off.mm().max(0.1))
+        }
+        (By::Hand(_), None) => {
             "the four that you gave. Four always fit: nothing tells here whether they were read right."
                 .to_owned()
         }
@@ -106,7 +109,7 @@ fn in_the_picture(found: &Found) -> String {
             corner.name()
         ),
     };
-    let lines = found.lines.map_or_else(
+    let lines = found.grid.lines.map_or_else(
         || "too little of the grid is seen to say more".to_owned(),
         |off| {
             format!("the lines of the grid run where they say within {:.1} mm", off.mm().max(0.1))
@@ -142,14 +145,12 @@ pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
-    let By::Picture(found) = &photo.by else { return None };
-    found.lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
+    photo.grid().lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
 }
 
 /// That the face was drawn with another spacing than was said.
 fn drawn_otherwise(photo: &PhotoView) -> Option<String> {
-    let By::Picture(found) = &photo.by else { return None };
-    let (drawn, said_mm) = (found.drawn?, 2.0 * photo.marks.first()?.point.y_mm);
+    let (drawn, said_mm) = (photo.grid().drawn?, 2.0 * photo.marks.first()?.point.y_mm);
     let share = said_mm / drawn.mm() - 1.0;
     let size = if share < 0.0 { "smaller" } else { "larger" };
     (share.abs() > DRAWN_OTHERWISE).then(|| {
