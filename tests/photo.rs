@@ -311,6 +311,21 @@ fn a_face_drawn_with_another_spacing_is_told() {
     }
 }
 
+/// In a photo of the printed face the grid says whether marks that were pointed at were read right.
+#[test]
+fn marks_by_hand_are_proved_by_the_grid_of_the_photo() {
+    let folder = folder();
+    let line = format!("photo {JOURNAL} face.jpg --dry-run --hole R=442,347 --marks");
+    let run = |marks: &str, spacing: &str| {
+        folder.run(&line).arg(marks).args(&format!("--spacing {spacing}"))
+    };
+    let said = "Marks: the four that you gave, and the lines of the grid run where they say";
+    run(MARKS, SPACING).stdout_has(said).check();
+    run(MARKS, "171mm").stdout_has(said).stderr_has("drawn with marks about 166 mm apart").check();
+    let misread = "143,133 653,221 757,698 249,644";
+    run(misread, SPACING).stdout_has("Marks: the four that you gave. Four always fit").check();
+}
+
 /// Nine corners of a real board, by a lens that bends by a tenth and more: `fixtures/geometry/make_chessboards.py`.
 #[test]
 fn a_real_lens_that_bends_is_told() {

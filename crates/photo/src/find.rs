@@ -9,7 +9,7 @@ use crate::pitch::Pitch;
 use crate::seen::Seen;
 use crate::set::Judged;
 use crate::ways::{sets, threes};
-use crate::{Corner, Found, Luminance, NotFound};
+use crate::{Corner, Found, Grid, Luminance, NotFound};
 
 /// Pictures are looked at smaller first, where blur and noise are small as well: pixels along the longer side.
 const LOOKS: [usize; 3] = [1200, 2400, 4800];
@@ -79,10 +79,9 @@ fn chosen(look: &Look, seen: &Seen, spacing: Millimetres) -> Result<Found, NotFo
                 if found.is_some() {
                     return Err(NotFound::Several);
                 }
-                let lines = lines.error().filter(|_| lines.prove());
                 let pixels = set.pixels();
-                let drawn = pitch.map(|pitch| spacing * pitch.size.recip());
-                found = Some(Found { pixels, view: *view, told: None, lines, drawn, unlike });
+                let grid = Grid::of(&lines, pitch, spacing);
+                found = Some(Found { pixels, view: *view, told: None, grid, unlike });
             }
             Judged::Fits { size, .. } => {
                 outcome = NotFound::Spacing { said: spacing, looks: spacing * size.recip() };
@@ -104,10 +103,10 @@ fn by_three(look: &Look, seen: &Seen, spacing: Millimetres) -> Option<Result<Fou
         let known = |corner: Corner| three.marks.iter().find(|(known, _)| *known == corner);
         let of = |(_, one): &(Corner, &Candidate)| Pixel::new(one.middle.x, one.middle.y);
         let pixels = Corner::ALL.map(|corner| known(corner).map_or(pixel, of));
-        let (told, lines) = (Some(three.missing), lines.error());
+        let told = Some(three.missing);
+        let grid = Grid::of(&lines, Pitch::of(look, &view, spacing), spacing);
         let Some(unlike) = three.unlike(&view) else { continue };
-        let drawn = Pitch::of(look, &view, spacing).map(|pitch| spacing * pitch.size.recip());
-        let found = Found { pixels, view, told, lines, drawn, unlike };
+        let found = Found { pixels, view, told, grid, unlike };
         if best.is_some_and(|other| !is_same(&other, &found)) {
             return Some(Err(NotFound::Several));
         }

@@ -141,7 +141,7 @@ fn drawn(
     let named: Vec<_> = hits.iter().map(|hit| (hit.shot.shaft.clone(), hit.pixel)).collect();
     let told = match &photo.by {
         By::Picture(_) => "by marks found in it",
-        By::Hand => "by marks that were given",
+        By::Hand(_) => "by marks that were given",
     };
     let overlay = PhotoOverlay {
         title: &opened.name(),

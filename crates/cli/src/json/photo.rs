@@ -85,7 +85,7 @@ pub fn photo(
     let record = confirmed.map(|confirmed| &confirmed.record);
     let found = match &photo.by {
         By::Picture(found) => Some(found),
-        By::Hand => None,
+        By::Hand(_) => None,
     };
     super::finite_line(&PhotoAnswer {
         schema: "quarterturn.photo/1",
@@ -95,12 +95,8 @@ pub fn photo(
         marks_by: if found.is_some() { "picture" } else { "hand" },
         told_from_three: found.and_then(|found| found.told).map(quarterturn_photo::Corner::name),
         marks_unlike: found.map(|found| found.unlike),
-        lines_off_mm: found
-            .and_then(|found| found.lines)
-            .map(quarterturn_geometry::Millimetres::mm),
-        drawn_mm: found
-            .and_then(|found| found.drawn)
-            .map(|drawn| (drawn.mm() * 10.0).round() / 10.0),
+        lines_off_mm: photo.grid().lines.map(quarterturn_geometry::Millimetres::mm),
+        drawn_mm: photo.grid().drawn.map(|drawn| (drawn.mm() * 10.0).round() / 10.0),
         marks: marks(photo),
         read_to_px: photo.reading.px(),
         camera: camera.map(camera_answer),

@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use quarterturn_geometry::Millimetres;
-use quarterturn_photo::Found;
+use quarterturn_geometry::{Homography, Millimetres};
+use quarterturn_photo::{Found, Grid};
 
 use crate::failure::{Failure, Kind};
 
@@ -25,6 +25,11 @@ impl Picture {
 
     /// The marks of the printed face in it.
     pub fn marks(&self, _: Millimetres) -> Result<Found, Failure> {
+        match *self {}
+    }
+
+    /// What is seen of the printed grid.
+    pub fn grid(&self, _: &Homography, _: Millimetres) -> Grid {
         match *self {}
     }
 

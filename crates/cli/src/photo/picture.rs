@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use quarterturn_geometry::Millimetres;
-use quarterturn_photo::{Found, NotFound, PictureError, find};
+use quarterturn_geometry::{Homography, Millimetres};
+use quarterturn_photo::{Found, Grid, NotFound, PictureError, find};
 
 use crate::failure::{Failure, Kind};
 use crate::input;
@@ -38,6 +38,12 @@ impl Picture {
         luminance
             .and_then(|luminance| find(&luminance, spacing))
             .map_err(|why| not_found(&self.origin, why))
+    }
+
+    /// What is seen of the printed grid where four marks that were pointed at say.
+    pub fn grid(&self, view: &Homography, spacing: Millimetres) -> Grid {
+        let luminance = self.picture.luminance();
+        luminance.map_or_else(Grid::default, |picture| Grid::seen(&picture, view, spacing))
     }
 
     /// The photo to be drawn on: a JPEG without any notes.

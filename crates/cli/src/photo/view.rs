@@ -3,7 +3,7 @@
 use quarterturn_entry::pixels;
 use quarterturn_entry::quantity::{self, Unit};
 use quarterturn_geometry::{Homography, Mark, MarkError, Millimetres, Pixel};
-use quarterturn_photo::{Corner, Found};
+use quarterturn_photo::{Corner, Found, Grid};
 
 use super::Picture;
 use crate::args::PhotoArgs;
@@ -34,8 +34,8 @@ pub struct PhotoView {
 pub enum By {
     /// They were found in the photo.
     Picture(Box<Found>),
-    /// They were pointed at.
-    Hand,
+    /// They were pointed at, and so much is seen of the grid where they say.
+    Hand(Grid),
 }
 
 /// How exactly pixels are read, as a standard deviation along each axis, px.
@@ -67,7 +67,13 @@ impl PhotoView {
         let marks = given(args, unit)?;
         let spacing = args.spacing.as_deref().map(|text| spacing(text, unit)).transpose()?;
         match (marks, picture, spacing) {
-            (Some(marks), ..) => Self::by_hand(marks, said_px),
+            (Some(marks), ..) => {
+                let mut photo = Self::by_hand(marks, said_px)?;
+                if let (Some(picture), Some(spacing)) = (picture, spacing) {
+                    photo.by = By::Hand(picture.grid(&photo.view, spacing));
+                }
+                Ok(photo)
+            }
             (None, Some(picture), Some(spacing)) => {
                 let found = picture.marks(spacing)?;
                 let marks = at_corners(found.pixels, spacing);
@@ -104,7 +110,15 @@ impl PhotoView {
         }
         let shown = view.reading_error_px().filter(|px| *px > said_px);
         let reading = shown.map_or(Reading::Said(said_px), Reading::Shown);
-        Ok(Self { view, marks, by: By::Hand, reading })
+        Ok(Self { view, marks, by: By::Hand(Grid::default()), reading })
+    }
+
+    /// What is seen of the printed grid.
+    pub fn grid(&self) -> Grid {
+        match &self.by {
+            By::Picture(found) => found.grid,
+            By::Hand(grid) => *grid,
+        }
     }
 
     /// How far the farthest mark is off, where there are more than four: four always fit.

@@ -1,7 +1,7 @@
 //! What a photo says: how its marks were come by, and every hit with how well it is known.
 
 use quarterturn_geometry::{Camera, Millimetres};
-use quarterturn_photo::Corner;
+use quarterturn_photo::{Corner, Grid};
 
 use crate::photo::{Among, By, Hit, KnownLens, PhotoCamera, PhotoView, Reading, Seen, Tail};
 use crate::wording::{Ruler, Table, all, paragraph, tail};
@@ -86,11 +86,14 @@ fn said_of_lens(camera: &Camera, known: KnownLens) -> String {
 
 fn marks(photo: &PhotoView) -> String {
     match (&photo.by, photo.off()) {
-        (By::Picture(found), _) => in_the_picture(found.told, found.unlike, found.lines),
-        (By::Hand, Some(off)) => {
+        (By::Picture(found), _) => in_the_picture(found.told, found.unlike, found.grid.lines),
+        (By::Hand(_), Some(off)) => {
             format!("the {} that you gave fit within {:.1} mm.", photo.marks.len(), off.mm())
         }
-        (By::Hand, None) => {
+        (By::Hand(Grid { lines: Some(off), .. }), None) => {
+            format!("the four that you gave, and the lines of the grid run where they say within {:.1} mm.", off.mm().max(0.1))
+        }
+        (By::Hand(_), None) => {
             "the four that you gave. Four always fit: nothing tells here whether they were read right."
                 .to_owned()
         }
@@ -141,14 +144,12 @@ fn beside(off: Millimetres) -> String {
 }
 
 fn lines_off(photo: &PhotoView) -> Option<Millimetres> {
-    let By::Picture(found) = &photo.by else { return None };
-    found.lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
+    photo.grid().lines.filter(|off| off.mm() > SUSPICIOUS_MM / 2.0)
 }
 
 /// That the face was drawn with another spacing than was said.
 fn drawn_otherwise(photo: &PhotoView) -> Option<String> {
-    let By::Picture(found) = &photo.by else { return None };
-    let (drawn, said_mm) = (found.drawn?, 2.0 * photo.marks.first()?.point.y_mm);
+    let (drawn, said_mm) = (photo.grid().drawn?, 2.0 * photo.marks.first()?.point.y_mm);
     let share = said_mm / drawn.mm() - 1.0;
     let size = if share < 0.0 { "smaller" } else { "larger" };
     (share.abs() > DRAWN_OTHERWISE).then(|| {

@@ -65,6 +65,8 @@ pub struct Homography {
     spread: Parameters,
     /// Sum of squares of what the marks miss, over what it is on average for the same reading; px². None for four marks.
     reading_px2: Option<f64>,
+    /// From the face to the picture, where that can be told.
+    backward: Option<Matrix3<f64>>,
 }
 
 impl Homography {
@@ -99,7 +101,8 @@ impl Homography {
         left -= (inverse * spread).trace();
         let reading_px2 = (marks.len() > 4).then_some(squares / left);
         let spread = inverse * spread * inverse;
-        Ok(Self { view, picture, face, errors, spread, reading_px2 })
+        let backward = matrix(&view, &picture, &face).try_inverse();
+        Ok(Self { view, picture, face, errors, spread, reading_px2, backward })
     }
 
     /// The point that a pixel shows; `None` at the horizon of the face's plane and beyond, and for what is no pixel.
@@ -111,7 +114,7 @@ impl Homography {
 
     /// The pixel that shows a point; `None` for a point that no camera before the face can see.
     pub fn pixel_of(&self, point: Point) -> Option<Pixel> {
-        let seen = self.matrix().try_inverse()? * point.vector().push(1.0);
+        let seen = self.backward? * point.vector().push(1.0);
         let pixel = Pixel::new(seen.x / seen.z, seen.y / seen.z);
         self.before_horizon(pixel).map(|_| pixel)
     }
@@ -152,7 +155,7 @@ impl Homography {
     /// The nine numbers that take (u, v, 1) in px to (x w, y w, w) in mm; w is how far a pixel is before the horizon, 1 at
     /// the middle of the marks.
     pub fn matrix(&self) -> Matrix3<f64> {
-        self.face.outward() * self.view.matrix() * self.picture.inward()
+        matrix(&self.view, &self.picture, &self.face)
     }
 
     fn before_horizon(&self, pixel: Pixel) -> Option<Vector2<f64>> {
@@ -162,4 +165,8 @@ impl Homography {
         let inside = self.picture.inside(pixel.vector());
         (self.view.depth(inside) > view::HORIZON).then_some(inside)
     }
+}
+
+fn matrix(view: &View, picture: &Frame, face: &Frame) -> Matrix3<f64> {
+    face.outward() * view.matrix() * picture.inward()
 }

@@ -14,7 +14,7 @@ mod sheet;
 mod tails;
 
 use quarterturn_geometry::{Homography, Mark, Millimetres, Pixel, Point};
-use quarterturn_photo::{Corner, Found, Luminance, NotFound, find};
+use quarterturn_photo::{Corner, Found, Grid, Luminance, NotFound, find};
 
 use camera::Camera;
 use scene::Scene;
@@ -94,7 +94,7 @@ fn the_marks_are_found_and_the_hits_are_right() {
         match find(&photo, SPACING) {
             Ok(one) => {
                 let off_mm = worst_mm(&one.view, &scene.camera);
-                if let Some(drawn) = one.drawn {
+                if let Some(drawn) = one.grid.drawn {
                     let off_mm = (drawn.mm() - SPACING_MM).abs();
                     assert!(off_mm <= DRAWN_WITHIN_MM, "{seed}: {drawn}");
                 }
@@ -233,7 +233,7 @@ fn what_the_face_was_drawn_with_is_told() {
         // 168.7 makes bold lines that are 5 cm apart fit two inches.
         for said_mm in [150.0, 161.0, 163.5, 168.7, 171.0, 180.0, 184.0] {
             let found = find(&photo, Millimetres::new(said_mm)).unwrap();
-            let drawn_mm = found.drawn.unwrap().mm();
+            let drawn_mm = found.grid.drawn.unwrap().mm();
             assert!(
                 (drawn_mm - SPACING_MM).abs() <= DRAWN_WITHIN_MM,
                 "{seed} {said_mm} {drawn_mm}"
@@ -242,4 +242,25 @@ fn what_the_face_was_drawn_with_is_told() {
         }
     }
     assert_eq!(told, 28);
+}
+
+/// Marks that are pointed at are proved by the grid, and marks that were misread are not.
+#[test]
+fn marks_by_hand_are_proved_by_the_grid() {
+    let (scene, photo) = photo(0, &Sheet::printed());
+    let grid = |by_px: f64| {
+        let mark = |(n, corner): (usize, Corner)| {
+            let point = corner.point(SPACING);
+            let Pixel { x_px, y_px } = pixel(&scene.camera, point);
+            let pixel = Pixel::new(x_px.round() + if n == 2 { by_px } else { 0.0 }, y_px.round());
+            Mark { pixel, point }
+        };
+        let marks: Vec<Mark> = Corner::ALL.into_iter().enumerate().map(mark).collect();
+        Grid::seen(&photo, &Homography::of_marks(&marks).unwrap(), SPACING)
+    };
+    let right = grid(0.0);
+    assert!(right.lines.is_some_and(|off| off.mm() < 0.5), "{right:?}");
+    let off_mm = (right.drawn.unwrap().mm() - SPACING_MM).abs();
+    assert!(off_mm <= DRAWN_WITHIN_MM, "{off_mm}");
+    assert_eq!(grid(60.0).lines, None, "one mark is two centimetres off");
 }
