@@ -7,7 +7,7 @@ use crate::plot::chart::Chart;
 use crate::plot::series::{Joined, Look, Series};
 
 /// So many places are drawn at most between the first shot and the last: each takes a solution of the whole posterior.
-const MOST_PLACES: usize = 10;
+const MOST_PLACES: usize = 9;
 
 /// What is said of the verdicts: they are not what was said at the time.
 pub const BY_NOW: &str = "Verdicts are by the shots up to there, and by what is known now of how widely you shoot and how \

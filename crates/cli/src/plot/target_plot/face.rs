@@ -1,7 +1,7 @@
 //! The face of the target plot: what was hit and what is estimated, from the fletched reference.
 
 use quarterturn_geometry::{Ellipse, Millimetres, Offset, Point};
-use quarterturn_tuning::{Miss, ShaftReport};
+use quarterturn_tuning::{Miss, ShaftReport, StandingOut};
 
 use super::core::Core;
 use super::glyphs;
@@ -28,6 +28,8 @@ const FEW: usize = 6;
 pub struct Face<'a> {
     /// The hits.
     pub hits: &'a Hits,
+    /// What stands out from its like, the references included.
+    pub standing_out: &'a StandingOut,
     /// The shafts with counted shots, their misses from the reference.
     pub shafts: Vec<ShaftReport>,
     /// Where they are wanted, from the reference.
@@ -115,7 +117,7 @@ impl Face<'_> {
         for hit in self.hits.marks.iter().filter(|hit| scale.shows(hit.at)) {
             canvas.group(&self.told(hit), |canvas| {
                 glyphs::hit(canvas, hit.kind, scale.point(hit.at), hit.tail);
-                if self.hits.is_far(hit) {
+                if self.is_far(hit) {
                     glyphs::far(canvas, scale.point(hit.at));
                 }
             });
@@ -131,6 +133,12 @@ impl Face<'_> {
             glyphs::small_shaft(canvas, report.verdict, scale.point(report.miss.mean));
         }
         canvas.rectangle("frame", core.frame(scale));
+    }
+
+    /// Whether a drawn shot lies far from the others of its shaft at that mark.
+    pub fn is_far(&self, hit: &HitMark) -> bool {
+        let mut far = self.standing_out.shots.iter();
+        far.any(|shot| shot.shaft == hit.shaft && shot.end == hit.end)
     }
 
     /// "7 at 3 o'clock: 31 right, 8 high".

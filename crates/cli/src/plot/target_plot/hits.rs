@@ -2,8 +2,7 @@
 
 use quarterturn_geometry::{Index, Lean, Offset};
 use quarterturn_tuning::{
-    Advice, BowPart, End, Event, History, Hit, ShaftChange, ShaftName, Shot, StandingOut,
-    known_height, standing_out,
+    Advice, BowPart, End, Event, History, Hit, ShaftChange, ShaftName, Shot, known_height,
 };
 
 use super::middle::{Basis, Middle, mean, middles};
@@ -15,8 +14,6 @@ pub struct Hits {
     pub marks: Vec<HitMark>,
     /// Where the middle lay in each end that has one.
     pub middles: Vec<Middle>,
-    /// What stands out from its like, the references included.
-    pub standing_out: StandingOut,
     /// Bare shots without a hit, of an evening without a reference, or from another distance.
     pub not_drawn: usize,
 }
@@ -65,17 +62,10 @@ impl Hits {
     pub fn of(history: &History, advice: &Advice) -> Self {
         let known_height = Offset::new(0.0, known_height(&history.setup).mm());
         let middles = middles(history).into_iter();
-        let hits = Self { standing_out: standing_out(history), ..Self::default() };
-        let fletched = Vec::new();
+        let (hits, fletched) = (Self::default(), Vec::new());
         let mut reader = Reader { history, advice, known_height, fletched, middles, ends: 0, hits };
         history.events.iter().for_each(|event| reader.read(event));
         reader.hits
-    }
-
-    /// Whether a drawn shot lies far from the others of its shaft at that mark.
-    pub fn is_far(&self, mark: &HitMark) -> bool {
-        let far = self.standing_out.shots.iter();
-        far.into_iter().any(|shot| shot.shaft == mark.shaft && shot.end == mark.end)
     }
 
     /// How many of the drawn shots stand so.

@@ -124,7 +124,7 @@ fn shots(face: &Face, scale: Scale) -> [Option<Entry>; 6] {
     let mut shown = face.hits.marks.iter().map(|hit| hit.at);
     let mut shafts = face.shafts.iter().map(|report| report.miss.mean);
     let mut drawn = face.hits.marks.iter().filter(|hit| scale.shows(hit.at));
-    let far = drawn.any(|hit| face.hits.is_far(hit));
+    let far = drawn.any(|hit| face.is_far(hit));
     let outside = !shown.all(|at| scale.shows(at)) || !shafts.all(|at| scale.shows(at));
     [
         hit(HitKind::Judged, &tail),

@@ -20,7 +20,9 @@ pub mod invented;
 mod tests;
 
 use quarterturn_geometry::{Millimetres, Offset};
-use quarterturn_tuning::{Advice, History, Matching, Miss, ShaftReport, known_height};
+use quarterturn_tuning::{
+    Advice, History, Matching, Miss, ShaftReport, StandingOut, known_height, standing_out,
+};
 
 use super::backdrop::Backdrop;
 use super::block::{Block, StyledBy, stack};
@@ -56,10 +58,12 @@ impl TargetPlot<'_> {
     pub fn svg(&self) -> String {
         let Self { history, advice, ruler, title, .. } = *self;
         let hits = Hits::of(history, advice);
-        let face = Face { backdrop: self.backdrop, ..face(history, advice, &hits, ruler) };
+        let standing_out = standing_out(history);
+        let face = face(history, advice, &hits, &standing_out, ruler);
+        let face = Face { backdrop: self.backdrop, ..face };
         let finding = wording::tally(&advice.shafts);
         let heading = Heading::new(title, &finding, &remarks(&face, history));
-        let wide = &hits.standing_out.shafts;
+        let wide = &standing_out.shafts;
         let table = Table { shafts: &advice.shafts, wide, tolerance: face.tolerance, ruler };
         let found = format!("{finding}. {}", common(&face));
         let about = About { id: "target", title, finding: &found };
@@ -71,13 +75,20 @@ impl TargetPlot<'_> {
     }
 }
 
-fn face<'a>(history: &History, advice: &Advice, hits: &'a Hits, ruler: Ruler) -> Face<'a> {
+fn face<'a>(
+    history: &History,
+    advice: &Advice,
+    hits: &'a Hits,
+    standing_out: &'a StandingOut,
+    ruler: Ruler,
+) -> Face<'a> {
     let wanted = advice.measured_from.at();
     let shot = advice.shafts.iter().filter(|report| report.shots_total > 0);
     let shafts: Vec<_> = shot.map(|report| seen_from_reference(report, wanted)).collect();
     let common = (!shafts.is_empty()).then_some(advice.bow.offset);
     Face {
         hits,
+        standing_out,
         shafts,
         wanted,
         common,

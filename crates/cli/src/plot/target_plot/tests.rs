@@ -2,7 +2,9 @@
 
 use nalgebra::Matrix2;
 use quarterturn_geometry::{Millimetres, Offset};
-use quarterturn_tuning::{Event, Flag, Miss, MissingMass, RetireReason, Shot, Verdict};
+use quarterturn_tuning::{
+    Event, Flag, Miss, MissingMass, RetireReason, Shot, Verdict, standing_out,
+};
 use roxmltree::{Document, Node};
 
 use super::core::Core;
@@ -66,14 +68,16 @@ fn hits(dozen: &Dozen) -> Hits {
 
 fn layout(dozen: &Dozen) -> Layout {
     let hits = hits(dozen);
-    let face: Face = face(&dozen.history, &dozen.advice, &hits, MM);
+    let standing_out = standing_out(&dozen.history);
+    let face: Face = face(&dozen.history, &dozen.advice, &hits, &standing_out, MM);
     layout::layout(&face, face.scale(PaperPoint::new(5.0, 200.0)))
 }
 
 /// The layout of the face, and that of its core where it has one.
 fn layouts(dozen: &Dozen) -> Vec<Layout> {
     let hits = hits(dozen);
-    let face: Face = face(&dozen.history, &dozen.advice, &hits, MM);
+    let standing_out = standing_out(&dozen.history);
+    let face: Face = face(&dozen.history, &dozen.advice, &hits, &standing_out, MM);
     let corner = PaperPoint::new(5.0, 200.0);
     let whole = layout::layout(&face, face.scale(corner));
     std::iter::once(whole).chain(Core::of(&face).map(|core| core.layout(corner))).collect()
@@ -376,7 +380,7 @@ fn far_hits_have_a_ring() {
     let calm = Evening { rounds: 6, ..Evening::with(4) }.shoot();
     assert_eq!(rings(&calm), 0);
     let stray = calm.stray(Offset::new(0.0, -60.0));
-    assert_eq!(hits(&stray).standing_out.shots.len(), 1);
+    assert_eq!(standing_out(&stray.history).shots.len(), 1);
     assert_eq!(rings(&stray), 2);
     assert!(svg(&stray).contains("far from its other hits there"));
 }
