@@ -16,6 +16,7 @@ use crate::paper::Grid;
 use crate::photo::{By, Hit, PhotoView, Picture, hits};
 use crate::plot::PhotoOverlay;
 use crate::refusal::{END_NOT_RECORDED, end_not_recorded};
+use crate::wording::count;
 use crate::{clock, input, json, output, screens};
 
 /// The grid is drawn so far beyond the marks.
@@ -122,7 +123,10 @@ fn drawn(
     };
     let overlay = PhotoOverlay {
         title: &opened.name(),
-        finding: &format!("A photo of the face with its grid, {told}, and {} hits.", hits.len()),
+        finding: &format!(
+            "A photo of the face with its grid, {told}, and {}.",
+            count(hits.len(), "hit")
+        ),
         jpeg: &picture.jpeg()?,
         size: picture.size(),
         view: &photo.view,
