@@ -24,27 +24,33 @@ printf 'R=1804,1422\n7=1710,1544 i3 p\n' > holes.txt
 
 #[test]
 fn every_command_opens_its_help_with_examples_that_work() {
-    let mut faults = Vec::new();
-    for command in below("") {
+    let faults = below("").into_iter().map(|command| {
         let folder = Folder::new();
         prepare(&folder, &command);
-        let asked = |example: &&String| !ASK.contains(&example.as_str());
-        for example in examples(&command).iter().filter(asked) {
-            let (done, said) = shell::run(folder.path(), &sooner(example));
-            if !done {
-                faults.push(format!("$ {example}\n{said}"));
-            }
-        }
-    }
-    assert!(faults.is_empty(), "{}", faults.join("\n"));
+        faults(&folder, &command)
+    });
+    let faults: String = faults.collect();
+    assert!(faults.is_empty(), "{faults}");
 }
 
 #[test]
 fn the_sheets_open_their_help_likewise() {
-    for sheet in below("paper") {
-        let help = help(&format!("paper {sheet}"));
-        assert!(help.contains(&format!("Usage: quarterturn paper {sheet}")), "{help}");
-    }
+    let folder = Folder::new();
+    prepare(&folder, "paper");
+    let sheets = below("paper").into_iter().map(|sheet| format!("paper {sheet}"));
+    let faults: String = sheets.map(|sheet| faults(&folder, &sheet)).collect();
+    assert!(faults.is_empty(), "{faults}");
+}
+
+/// What of the examples of a command does not work in `folder`.
+fn faults(folder: &Folder, command: &str) -> String {
+    let asked = |example: &&String| !ASK.contains(&example.as_str());
+    let examples = examples(command);
+    let fault = |example: &String| {
+        let (done, said) = shell::run(folder.path(), &sooner(example));
+        (!done).then(|| format!("$ {example}\n{said}\n"))
+    };
+    examples.iter().filter(asked).filter_map(fault).collect()
 }
 
 /// The example with fewer and smaller invented dozens: forty take a minute without optimisation.

@@ -65,7 +65,7 @@ fn a_group_is_said_back_with_the_cautions_and_can_be_taken_back() {
     assert!(!field.contains("butt of their own"), "{field}");
     let log = folder.run(&format!("log {JOURNAL}")).any_stdout().check();
     let log = log.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(log.contains("head A from 18.288 m: 2 i12 r3 u2, 5 i12 l1 d4 p, 6 i12 x"), "{log}");
+    assert!(log.contains("head A from 18.29 m: 2 i12 r3 u2, 5 i12 l1 d4 p, 6 i12 x"), "{log}");
     assert!(log.contains("field from 18.3 m, cold: 2 i12 0"), "{log}");
     folder
         .run(&format!("undo {JOURNAL}"))

@@ -21,7 +21,7 @@ fn a_typed_end_has_its_evening_its_note_and_its_distance() {
     let log = folder.run(&format!("log {JOURNAL}")).any_stdout().check();
     let log = log.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(log.contains("end 1 (first cold one)") && log.contains("note: light breeze"), "{log}");
-    assert!(log.contains("from 9.144 m"), "{log}");
+    assert!(log.contains("from 9.14 m"), "{log}");
     assert_eq!(folder.next()["shafts"][0]["shots_total"], 1);
     let bad = folder.run(&format!("end {JOURNAL}")).arg("R 0").args("--distance -18m");
     bad.code(3).stderr_has("-18 m cannot be").check();

@@ -24,7 +24,8 @@ fn main() {
     }
 }
 
-/// Hands the linker a script; both linkers that Rust uses on Linux know it.
+/// Hands the linker a script; both linkers that Rust uses on Linux know it. (A unit test that fails in a release build
+/// ends the whole run, since it cannot be caught there.)
 fn leave_out_what_is_never_read() {
     let script = Path::new(&var("OUT_DIR").unwrap_or_default()).join("never_read.ld");
     if fs::write(&script, NEVER_READ).is_ok() {

@@ -742,7 +742,7 @@ pub const TABLES: &[(&str, &str)] = &[
     ),
     (
         "{\"schema\":\"quarterturn.export/1\",\"records\":[{\"record\":1}]}",
-        "1:45 this cannot be read: missing field `record_id` at line 1 column 12 | write it with `export`, and leave it as it is",
+        "1:45 this cannot be read: missing field `record_id` | write it with `export`, and leave it as it is",
     ),
     (
         "not a table at all",

@@ -53,9 +53,9 @@ pub fn exported(text: &str) -> Result<Vec<Incoming>, Vec<Located<TableFault>>> {
 
 fn record(text: &str, piece: &RawValue) -> Result<Read, Located<TableFault>> {
     let whole = place(text, piece.get());
-    let unreadable = |reason: String| Located::new(TableFault::Data { reason }, whole.clone());
-    let one: Exported =
-        serde_json::from_str(piece.get()).map_err(|error| unreadable(error.to_string()))?;
+    let one: Exported = serde_json::from_str(piece.get()).map_err(|error| {
+        Located::new(TableFault::Data { reason: reason(&error) }, whole.clone())
+    })?;
     let data = place(text, one.data.get());
     let entry = Entry::read(&one.kind, one.data.get())
         .map_err(|damage| Located::new(TableFault::data(&damage), data))?;
@@ -76,14 +76,18 @@ fn place(text: &str, piece: &str) -> Range<usize> {
     start..start + piece.len()
 }
 
+/// What the reader of JSON says, without the place, which is shown.
+fn reason(error: &serde_json::Error) -> String {
+    let said = error.to_string();
+    said.rsplit_once(" at line ").map_or(said.as_str(), |(reason, _)| reason).to_owned()
+}
+
 /// Where the reader of JSON gave up.
 fn no_export(text: &str, error: &serde_json::Error) -> Located<TableFault> {
-    let said = error.to_string();
-    let reason = said.rsplit_once(" at line ").map_or(said.as_str(), |(reason, _)| reason);
     let before = text.split_inclusive('\n').take(error.line().saturating_sub(1)).map(str::len);
     let byte = before.sum::<usize>() + error.column().saturating_sub(1);
     let at = text.char_indices().map(|(at, _)| at).take_while(|at| *at <= byte).last();
     let at = at.unwrap_or_default();
     let end = text.get(at..).and_then(|rest| rest.chars().next()).map_or(at, |c| at + c.len_utf8());
-    Located::new(TableFault::NoExport { reason: reason.to_owned() }, at..end)
+    Located::new(TableFault::NoExport { reason: reason(error) }, at..end)
 }

@@ -116,6 +116,7 @@ mod timestamp;
 mod torn;
 mod undo_entry;
 mod unreadable_entry;
+mod way_on;
 mod what;
 mod whole_file;
 mod word;

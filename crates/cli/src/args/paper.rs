@@ -47,6 +47,9 @@ pub enum SheetArgs {
 
 /// What can be typed after `paper face`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper face\n  \
+    quarterturn paper face --across 60cm --paper letter -o wide.pdf")]
 pub struct FaceArgs {
     /// How wide and high it is; larger than the paper, it comes in parts [default: what fits on one sheet]
     #[arg(long, value_name = "LENGTH")]
@@ -63,6 +66,9 @@ pub struct FaceArgs {
 
 /// What can be typed after `paper card`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper card dozen.journal\n  \
+    quarterturn paper card dozen.journal --paper letter -o next.svg")]
 pub struct CardArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
@@ -74,6 +80,9 @@ pub struct CardArgs {
 
 /// What can be typed after `paper log`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper log\n  \
+    quarterturn paper log --paper letter -o evening.pdf")]
 pub struct LogArgs {
     /// How it is printed.
     #[command(flatten)]
@@ -82,6 +91,9 @@ pub struct LogArgs {
 
 /// What can be typed after `paper dials`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper dials dozen.journal --diameter 6.5mm\n  \
+    quarterturn paper dials dozen.journal --diameter 0.244in -o dials.svg")]
 pub struct DialsArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
@@ -97,6 +109,9 @@ pub struct DialsArgs {
 
 /// What can be typed after `paper labels`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper labels dozen.journal\n  \
+    quarterturn paper labels dozen.journal --measured 97.2mm,97.5mm -o labels.pdf")]
 pub struct LabelsArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
@@ -108,6 +123,9 @@ pub struct LabelsArgs {
 
 /// What can be typed after `paper fletch`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper fletch dozen.journal --diameter 6.5mm\n  \
+    quarterturn paper fletch dozen.journal --diameter 6.5mm --vanes 4 -o four.pdf")]
 pub struct FletchSheetArgs {
     /// The journal; it is only read
     pub journal: PathBuf,
@@ -127,6 +145,9 @@ pub struct FletchSheetArgs {
 
 /// What can be typed after `paper quiver`.
 #[derive(Args, Debug)]
+#[command(before_help = "Examples:\n  \
+    quarterturn paper quiver dozen.journal\n  \
+    quarterturn paper quiver dozen.journal --paper letter -o season.pdf")]
 pub struct QuiverCardArgs {
     /// The journal; it is only read
     pub journal: PathBuf,

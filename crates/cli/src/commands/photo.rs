@@ -12,6 +12,7 @@ use crate::opened::Opened;
 use crate::paper::Grid;
 use crate::photo::{By, Hit, Holes, PhotoCamera, PhotoView, Picture, Seen, hits, tails};
 use crate::plot::PhotoOverlay;
+use crate::wording::count;
 use crate::{clock, json, output, screens};
 
 /// The grid is drawn so far beyond the marks.
@@ -145,7 +146,10 @@ fn drawn(
     };
     let overlay = PhotoOverlay {
         title: &opened.name(),
-        finding: &format!("A photo of the face with its grid, {told}, and {} hits.", hits.len()),
+        finding: &format!(
+            "A photo of the face with its grid, {told}, and {}.",
+            count(hits.len(), "hit")
+        ),
         jpeg: &picture.jpeg()?,
         size: picture.size(),
         view: &photo.view,

@@ -120,15 +120,35 @@ fn every_screen_is_as_it_was_read() {
             "7 r32",
         ],
     );
+    seen += &two_ways();
+    seen += &bow_first();
+    seen += &nothing_left();
+    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("src/dialogue/golden.txt");
+    if std::env::var_os("QUARTERTURN_REWRITE").is_some() {
+        std::fs::write(&path, &seen).unwrap();
+    }
+    assert_eq!(seen, std::fs::read_to_string(path).unwrap());
+}
+
+/// Arrows whose names are words.
+fn two_ways() -> String {
     let mut taken = Talk::begin(&["x", "r3"]);
     taken.say("");
     taken.say("0");
-    seen += &heard(&mut taken, &["r3 u8", "x r3", "x"]);
+    heard(&mut taken, &["r3 u8", "x r3", "x"])
+}
+
+/// The bow is far off.
+fn bow_first() -> String {
     let mut off = Talk::begin(&["1", "2", "3"]);
     for _ in 0..4 {
         off.enter(&[("R", 0.0), ("1", 150.0), ("2", 155.0), ("3", 145.0)]);
     }
-    seen += &heard(&mut off, &["", "huh 3", "1", "1 r150", "2 r155", ""]);
+    heard(&mut off, &["", "huh 3", "1", "1 r150", "2 r155", ""])
+}
+
+/// The only shaft is lost.
+fn nothing_left() -> String {
     let mut gone = Talk::begin(&["1"]);
     gone.append(Entry::Shaft(ShaftEntry {
         shaft: "1".into(),
@@ -137,12 +157,7 @@ fn every_screen_is_as_it_was_read() {
         on: None,
         note: None,
     }));
-    seen += &heard(&mut gone, &["1 r3"]);
-    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("src/dialogue/golden.txt");
-    if std::env::var_os("QUARTERTURN_REWRITE").is_some() {
-        std::fs::write(&path, &seen).unwrap();
-    }
-    assert_eq!(seen, std::fs::read_to_string(path).unwrap());
+    heard(&mut gone, &["1 r3"])
 }
 
 /// The screens of a dialogue that hears these lines, each behind its question.

@@ -3,7 +3,8 @@
 use quarterturn_entry::shorthand;
 use quarterturn_geometry::Millimetres;
 use quarterturn_journal::{
-    BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, Log, QuiverEntry, Record,
+    BenchMeasures, BowEntry, EndEntry, Entry, Fate, FixEntry, GlueEntry, GroupEntry, Log,
+    QuiverEntry, Record,
 };
 
 use crate::opened::Opened;
@@ -54,17 +55,8 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
         Entry::Bench(bench) => {
             vec![format!("bench, {}: {}", bench.shaft, measured(&bench.measures))]
         }
-        Entry::Glue(glue) => vec![format!(
-            "glued, {}: {}, cures {} h",
-            glue.part,
-            glue.shafts.join(" "),
-            glue.cure_h
-        )],
-        Entry::Group(group) => {
-            let shots = shorthand::printed(&group.shots, opened.ruler().unit());
-            let cold = if group.cold { ", cold" } else { "" };
-            vec![format!("{} from {}{cold}: {shots}", group.head, from(opened, group.distance_m))]
-        }
+        Entry::Glue(glue) => vec![glue_told(glue)],
+        Entry::Group(group) => vec![group_told(opened, group)],
         Entry::Quiver(quiver) => vec![quiver_told(quiver)],
         Entry::Note(note) => vec![format!("note: {}", note.note)],
         Entry::Undo(undo) => vec![format!("undo of record {}", undo.seq)],
@@ -76,6 +68,16 @@ fn told(opened: &Opened, log: &Log, record: &Record) -> Vec<String> {
             )]
         }
     }
+}
+
+fn glue_told(glue: &GlueEntry) -> String {
+    format!("glued, {}: {}, cures {} h", glue.part, glue.shafts.join(" "), glue.cure_h)
+}
+
+fn group_told(opened: &Opened, group: &GroupEntry) -> String {
+    let shots = shorthand::printed(&group.shots, opened.ruler().unit());
+    let cold = if group.cold { ", cold" } else { "" };
+    format!("{} from {}{cold}: {shots}", group.head, from(opened, group.distance_m))
 }
 
 fn end_told(opened: &Opened, end: &EndEntry, number: Option<usize>) -> Vec<String> {

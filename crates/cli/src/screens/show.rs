@@ -1,7 +1,9 @@
 //! The screen of `show`.
 
 use quarterturn_geometry::Millimetres;
-use quarterturn_tuning::{Advice, Doubt, MeasuredFrom, Miss, ShaftReport, Spread, StandingOut};
+use quarterturn_tuning::{
+    Advice, Doubt, MeasuredFrom, Miss, ShaftReport, Spread, StandingOut, Step, Verdict,
+};
 
 use crate::opened::Opened;
 use crate::wording::{
@@ -24,8 +26,18 @@ pub fn show(opened: &Opened, advice: &Advice, doubts: &[Doubt]) -> String {
     ];
     blocks.extend(far(&standing_out, ruler));
     blocks.extend(wording::asides(advice, ruler).map(|(lead, said)| paragraph(lead, &said)));
-    blocks.push(format!("Then: {}", command("next", &opened.path)));
+    blocks.push(format!("Then: {}", command(then(advice), &opened.path)));
     blocks.join("\n\n") + "\n"
+}
+
+/// What follows: `next`, or what follows on that where nothing is left to shoot.
+fn then(advice: &Advice) -> &'static str {
+    let is_kept = |report: &ShaftReport| report.verdict == Verdict::Keep;
+    match advice.step {
+        Step::Finished(_) if advice.shafts.iter().any(is_kept) => "fletch",
+        Step::Finished(_) => "checklist",
+        Step::Shoot(_) | Step::MoveBow => "next",
+    }
 }
 
 /// "12 shafts beside R at 18.3 m, tolerance 25 mm; 2 evenings."

@@ -1,18 +1,16 @@
 //! The screen of `bench`: the set as the workshop knows it.
 
+mod measures;
+
 use quarterturn_bench::Wanted;
-use quarterturn_geometry::{Index, Millimetres};
-use quarterturn_journal::{State, Word};
+use quarterturn_geometry::Millimetres;
+use quarterturn_journal::State;
 use quarterturn_tuning::{Setup, ShaftName, ShaftState, known_height};
 
 use crate::opened::Opened;
-use crate::wording::{self, Table, all, command, paragraph};
-use crate::workshop::{
-    Asked, Bench, Chosen, Gauge, Limit, Predicted, StandsOut, Tape, Thrown, Workshop, spine,
-};
-
-/// How many measures stand in one table, so that it keeps to 80 columns.
-const ACROSS: usize = 6;
+use crate::wording::{self, all, command, paragraph};
+use crate::workshop::{Asked, Chosen, Gauge, Limit, Predicted, Tape, Thrown, Workshop};
+use measures::measures;
 
 /// The set: its measures, what stands out, what was asked of it.
 pub fn bench(
@@ -26,9 +24,7 @@ pub fn bench(
         let enter = "quarterturn bench JOURNAL 1 --mass 312.4gr --straight 0.08mm";
         return format!("Nothing was measured yet.\n\nThen, for example: {enter}\n");
     }
-    let mut blocks = tables(workshop);
-    blocks.extend(sides(workshop));
-    blocks.extend(standing_out(workshop));
+    let mut blocks = measures(workshop);
     blocks.extend(chosen.map(best));
     blocks.extend(carried(workshop, asked));
     blocks.extend(asked.limit.map(|limit| per_pound(workshop, limit)));
@@ -41,78 +37,6 @@ pub fn bench(
     blocks.push(paragraph("Caution: ", wording::CUTTING));
     blocks.push(format!("Then: {}", command("next", &opened.path)));
     blocks.join("\n\n") + "\n"
-}
-
-/// Every measure that anybody has, six to a table, the set's median last.
-fn tables(workshop: &Workshop) -> Vec<String> {
-    let benches = || workshop.shafts.iter().chain(&workshop.references);
-    let has = |gauge: &Gauge| benches().any(|bench| gauge.of(&bench.measures).is_some());
-    let gauges: Vec<Gauge> = Gauge::ALL.into_iter().filter(has).collect();
-    let table = |gauges: &[Gauge]| {
-        let row = |name: String, value: &dyn Fn(Gauge) -> Option<f64>| {
-            let mut cells = vec![name];
-            cells.extend(gauges.iter().map(|gauge| {
-                value(*gauge).map_or_else(|| "-".to_owned(), |value| gauge.bare(value))
-            }));
-            cells
-        };
-        let heading = gauges.iter().map(|gauge| gauge.said().heading.to_owned());
-        let heading = std::iter::once("shaft".to_owned()).chain(heading).collect();
-        let rows = benches().map(|b| row(named(b), &|gauge| gauge.of(&b.measures)));
-        let median = row("median".to_owned(), &|gauge| workshop.median(gauge));
-        aligned(std::iter::once(heading).chain(rows).chain([median]))
-    };
-    gauges.chunks(ACROSS).map(table).collect()
-}
-
-/// Lines of cells in columns.
-fn aligned(lines: impl Iterator<Item = Vec<String>>) -> String {
-    let mut table = Table::<{ ACROSS + 1 }>::new([""; ACROSS + 1]);
-    for line in lines {
-        let mut cells = line.into_iter();
-        table.row(std::array::from_fn(|_| cells.next().unwrap_or_default()));
-    }
-    table.lines().skip(1).collect::<Vec<_>>().join("\n")
-}
-
-/// "7", or "7 (lost)" where it is no part of the median.
-fn named(bench: &Bench) -> String {
-    match bench.state {
-        ShaftState::InUse | ShaftState::Fletched => bench.shaft.to_string(),
-        state => format!("{} ({})", bench.shaft, state.word()),
-    }
-}
-
-/// The sides that were read or found.
-fn sides(workshop: &Workshop) -> Option<String> {
-    let said = |bench: &Bench| {
-        let measures = &bench.measures;
-        let found = spine(measures).and_then(|round| round.stiff_side).map(Index::degrees);
-        let stiff = measures.stiff_side_deg.or(found).map(|deg| format!("stiff {deg:.0}"));
-        let heavy = measures.heavy_side_deg.map(|deg| format!("heavy {deg:.0}"));
-        let crooked = measures.crooked_side_deg.map(|deg| format!("crooked {deg:.0}"));
-        let sides: Vec<String> = stiff.into_iter().chain(heavy).chain(crooked).collect();
-        (!sides.is_empty()).then(|| format!("{} {}", bench.shaft, all(sides)))
-    };
-    let said: Vec<String> = workshop.shafts.iter().filter_map(said).collect();
-    let text = format!("{}; degrees clockwise from the mark, seen from the nock.", said.join(", "));
-    (!said.is_empty()).then(|| paragraph("Sides: ", &text))
-}
-
-fn standing_out(workshop: &Workshop) -> Option<String> {
-    let said = |one: StandsOut<'_>| {
-        let way = if one.above_median > 0.0 { "above" } else { "below" };
-        format!(
-            "{}: {} {}, {} {way} the median of {}.",
-            one.bench.shaft,
-            one.gauge.said().name,
-            one.gauge.value(one.value),
-            one.gauge.value(one.above_median.abs()),
-            one.n
-        )
-    };
-    let said: Vec<String> = workshop.standing_out().into_iter().map(said).collect();
-    (!said.is_empty()).then(|| paragraph("Stands out: ", &said.join(" ")))
 }
 
 /// "1, 2 and 7 go together best: mass within 1.2 gr, straightness at most 0.08 mm."
@@ -271,18 +195,4 @@ fn nock_turns(state: &State) -> Option<String> {
 fn goes_with_the_index(predicted: &Predicted) -> String {
     let said = format!("{}: {}", predicted.side.word(), wording::goes_with(predicted));
     paragraph("Bench and butt: ", &said)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_table_keeps_to_the_screen() {
-        for gauges in Gauge::ALL.chunks(ACROSS) {
-            let width: usize =
-                gauges.iter().map(|gauge| gauge.said().heading.chars().count().max(7) + 2).sum();
-            assert!("7 (set aside)".len() + width <= 80, "{width}");
-        }
-    }
 }
