@@ -17,8 +17,8 @@ use super::word_value::word;
         quarterturn paper face\n  \
         quarterturn paper card dozen.journal --paper letter\n  \
         quarterturn paper dials dozen.journal --diameter 6.5mm -o dials.svg",
-    after_help = "Every sheet has two bars of 100 mm and one of 2 in. Print at actual size (100 %) and lay a rule on \
-        them; if your printer shrinks, print again with what you measured: --measured 97.2mm,97.5mm"
+    after_help = "Every sheet has bars of 100 mm and of 2 in, across and up. Print at actual size (100 %) and lay a \
+        rule on them; if your printer shrinks, print again with what you measured: --measured 97.2mm,97.5mm"
 )]
 pub struct PaperArgs {
     /// Which sheet.

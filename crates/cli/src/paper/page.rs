@@ -11,7 +11,7 @@ use crate::plot::{Anchor, Canvas, PaperBox, PaperPoint, Segment};
 const MARGIN_MM: f64 = 10.0;
 /// Room for the bars along the lower edge, mm.
 const FOOT_MM: f64 = 13.0;
-/// Room for the bar along the right edge, mm.
+/// Room for the bars along the right edge, mm.
 const SIDE_MM: f64 = 7.0;
 /// Two inches, for who has no other rule.
 const TWO_INCHES_MM: f64 = 50.8;
@@ -89,7 +89,9 @@ impl Page {
         let corner = PaperPoint::new(inside.left_mm, inside.bottom_mm + 2.0);
         across(canvas, corner, BAR_MM, "100 mm");
         across(canvas, corner.moved(BAR_MM + 12.0, 0.0), TWO_INCHES_MM, "2 in");
-        up(canvas, PaperPoint::new(inside.right_mm - 2.0, inside.bottom_mm + FOOT_MM), BAR_MM);
+        let foot = PaperPoint::new(inside.right_mm - 2.0, inside.bottom_mm + FOOT_MM);
+        up(canvas, foot, BAR_MM, &["100", "mm"]);
+        up(canvas, foot.moved(0.0, BAR_MM + 12.0), TWO_INCHES_MM, &["2 in"]);
         let told = "Print at actual size (100 %), then lay a rule on the bars: each must be what it says, across and up. \
             Else: --measured ACROSS,UP";
         canvas.text("quiet", corner.moved(0.0, 6.4), Anchor::Start, TEXT_MM, told);
@@ -106,14 +108,14 @@ fn across(canvas: &mut Canvas, from: PaperPoint, length_mm: f64, name: &str) {
     canvas.text("text", from.moved(length_mm / 2.0, 1.0), Anchor::Middle, TEXT_MM, name);
 }
 
-/// A bar from `from` upward.
-fn up(canvas: &mut Canvas, from: PaperPoint, length_mm: f64) {
+/// A bar from `from` upward, with its length above it.
+fn up(canvas: &mut Canvas, from: PaperPoint, length_mm: f64, name: &[&str]) {
     let to = from.moved(0.0, length_mm);
     canvas.line("bold", Segment { from, to });
     for end in [from.moved(0.0, HALF_LINE_MM), to.moved(0.0, -HALF_LINE_MM)] {
         canvas.line("line", Segment { from: end.moved(-1.5, 0.0), to: end.moved(1.5, 0.0) });
     }
-    for (line, name) in ["mm", "100"].into_iter().enumerate() {
+    for (line, name) in name.iter().rev().enumerate() {
         let above = to.moved(0.0, 2.2 + 3.0 * line as f64);
         canvas.text("text", above, Anchor::Middle, TEXT_MM, name);
     }
