@@ -98,3 +98,20 @@ fn nothing_stands_out_where_all_is_alike() {
     assert!(!said.contains("Stands out"), "{said}");
     assert!(folder.run(&format!("show {JOURNAL} --json")).json().get("standing_out").is_none());
 }
+
+#[test]
+fn shots_too_old_to_be_read_are_said() {
+    let folder = Folder::begun("1-2");
+    // Twenty shots more than are read.
+    let end = |end| format!("{end},R,1,2\n{end},1,5,{}\n", end % 4);
+    let table: String = (1..=1510).map(end).collect();
+    folder.write("shots.csv", &format!("end,shaft,x_mm,y_mm\n{table}"));
+    folder.run(&format!("import {JOURNAL} shots.csv")).any_stdout().check();
+    let said = "Shots: those at this mark of all that count. The\noldest 20 are kept, and no longer read for the misses.";
+    folder.run(&format!("show {JOURNAL}")).stdout_has(said).check();
+    let show = folder.run(&format!("show {JOURNAL} --json")).json();
+    assert_eq!(
+        (&show["older_shots"], &show["shafts"][0]["shots_total"]),
+        (&json!(20), &json!(1510))
+    );
+}

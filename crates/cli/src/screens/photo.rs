@@ -132,7 +132,7 @@ pub fn photo_notices(&Seen { photo, camera, hits }: &Seen, ruler: Ruler) -> Vec<
         Reading::Said(_) => None,
     };
     let by_lines = lines_off(photo).map(|off| format!("{}: {lens}", beside(off)));
-    let poor = camera.and_then(|camera| poor_leans(camera, hits));
+    let poor = poor_leans(hits);
     let drawn = drawn_otherwise(photo);
     let lens = camera.and_then(doubtful_lens);
     let notices = [off, shown, by_lines, drawn, outside(hits, ruler), lens, poor];
@@ -182,17 +182,15 @@ fn doubtful_lens(camera: &PhotoCamera) -> Option<String> {
 }
 
 /// That some tails are known badly, and what would make them better known.
-fn poor_leans(camera: &PhotoCamera, hits: &[Hit]) -> Option<String> {
+fn poor_leans(hits: &[Hit]) -> Option<String> {
     let tails = hits.iter().filter_map(|hit| Some((&hit.shot.shaft, hit.tail.as_ref()?)));
     let poor: Vec<(&String, &Tail)> =
         tails.filter(|(_, tail)| tail.lean_sd.degrees() > POOR_LEAN_DEG).collect();
     let worst_deg = poor.iter().map(|(_, tail)| tail.lean_sd.degrees()).fold(0.0, f64::max);
-    let way_on = match camera.lens {
-        _ if poor.iter().any(|(_, tail)| tail.protruding.is_none()) => {
-            "say how far the arrows stick out, as s62cm"
-        }
-        KnownLens::ByMarks => "say the lens, as --lens 26mm",
-        KnownLens::Said { .. } => "a picture from straighter ahead tells more",
+    let way_on = if poor.iter().any(|(_, tail)| tail.protruding.is_none()) {
+        "say how far the arrows stick out, as s62cm"
+    } else {
+        "a picture from straighter ahead tells more"
     };
     let (names, is) =
         (all(poor.iter().map(|(name, _)| name)), if poor.len() == 1 { "is" } else { "are" });
