@@ -142,15 +142,15 @@ fn a_record_that_cannot_be_is_named() {
     let cases = [
         (
             second("shaft", "{\"shaft\":\"9\",\"change\":\"lost\"}"),
-            "it says what cannot be: shaft: there is no shaft \"9\" in this journal",
+            "it says what cannot be: there is no shaft \"9\" in this journal",
         ),
         (
             second("undo", "{\"seq\":1}"),
-            "it says what cannot be: seq: record 1 is not the last entry that stands",
+            "it says what cannot be: record 1 is not the last entry that stands",
         ),
         (
             second("end", "{\"shots\":[{\"shaft\":\"1\",\"x_mm\":1,\"y_mm\":2}]}"),
-            "it says what cannot be: shots[0]: \"index_deg\" is missing",
+            "it says what cannot be: \"index_deg\" is missing",
         ),
     ];
     for (text, expected) in cases {

@@ -111,7 +111,7 @@ fn what_says_what_cannot_be_gives_its_place_up() {
     lines[2] = lines[2].replace("lost", "Lost");
     let (repair, left) = mended(&lines);
     assert_eq!(repair.lost, [3, 4]);
-    assert!(left[3].contains("it says what cannot be: seq: record 3 is not the last entry"));
+    assert!(left[3].contains("it says what cannot be: record 3 is not the last entry"));
     let state = Scene::of(&text(&left)).open().state().clone();
     assert_eq!(state.history().events.len(), 2);
 }
