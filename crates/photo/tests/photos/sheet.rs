@@ -105,19 +105,21 @@ impl Level {
     }
 
     fn draw(&mut self, node: Node) {
-        let number = |name: &str| node.attribute(name).and_then(|n| n.parse().ok()).unwrap_or(0.0);
-        let class = node.attribute("class").unwrap_or_default();
+        // What a group says holds for all in it.
+        let said = |name| node.ancestors().find_map(|node| node.attribute(name));
+        let number = |name| said(name).and_then(|n| n.parse().ok()).unwrap_or(0.0);
+        let class = said("class").unwrap_or_default();
         let shade = if matches!(class, "paper" | "blank") { 1.0 } else { 0.0 };
         match node.tag_name().name() {
-            "line" => {
-                let from = Vector2::new(number("x1"), number("y1"));
-                let to = Vector2::new(number("x2"), number("y2"));
+            "path" => {
                 let (width_mm, shade) = match class {
                     "faint" => (0.15, 0.7),
                     "line" => (0.3, 0.0),
                     _ => (0.6, 0.0),
                 };
-                self.stroke(from, to, width_mm, shade);
+                for [from, to] in strokes(node.attribute("d").unwrap()) {
+                    self.stroke(from, to, width_mm, shade);
+                }
             }
             "circle" => {
                 let middle = Vector2::new(number("cx"), number("cy"));
@@ -136,7 +138,7 @@ impl Level {
             "text" => {
                 let (size, count) = (number("font-size"), node.text().unwrap_or_default().len());
                 let wide = 0.55 * size;
-                let ahead = match node.attribute("text-anchor") {
+                let ahead = match said("text-anchor") {
                     Some("middle") => wide * count as f64 / 2.0,
                     _ => 0.0,
                 };
@@ -174,4 +176,29 @@ impl Level {
             *value += cover * (shade - *value);
         }
     }
+}
+
+/// The straight strokes of a path: `M` to a place, and from there by `h`, `v` and `l`.
+fn strokes(path: &str) -> Vec<[Vector2<f64>; 2]> {
+    let mut at = Vector2::zeros();
+    let mut strokes = Vec::new();
+    let begins: Vec<usize> = path.match_indices(char::is_alphabetic).map(|(at, _)| at).collect();
+    let ends = begins.iter().skip(1).copied().chain([path.len()]);
+    for (begin, end) in begins.iter().zip(ends) {
+        let spaced = path[begin + 1..end].replace('-', " -");
+        let numbers: Vec<f64> = spaced.split_whitespace().map(|n| n.parse().unwrap()).collect();
+        let by = match (&path[*begin..=*begin], numbers.as_slice()) {
+            ("M", &[x, y]) => {
+                at = Vector2::new(x, y);
+                continue;
+            }
+            ("h", &[x]) => Vector2::new(x, 0.0),
+            ("v", &[y]) => Vector2::new(0.0, y),
+            ("l", &[x, y]) => Vector2::new(x, y),
+            other => panic!("{other:?} is not read here"),
+        };
+        strokes.push([at, at + by]);
+        at += by;
+    }
+    strokes
 }
