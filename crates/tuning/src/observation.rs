@@ -17,7 +17,7 @@ pub const RESPONSE_MM_PER_MM: f64 = 50.0;
 
 /// So many of the last counted shots are read, in whole ends: of a dozen they know every mean to a fraction of a millimetre, and what
 /// is older would only make the archer wait.
-pub const MOST_SHOTS: usize = 3000;
+pub const MOST_READ: usize = 3000;
 
 /// One counted shot.
 #[derive(Clone, Debug)]
@@ -83,7 +83,7 @@ pub struct Observations {
 
 impl Observations {
     /// Reads a history. Shots that do not count, ends at another distance and what is older than the last
-    /// [`MOST_SHOTS`] stay out.
+    /// [`MOST_READ`] stay out.
     pub fn of(history: &History) -> Self {
         let mut reader = Reader::new(history);
         let (older, read) = history.events.split_at(reader.seen.first_event);
@@ -106,12 +106,12 @@ impl Observations {
     }
 }
 
-/// Where the last [`MOST_SHOTS`] counted shots begin, an end taken whole or not at all.
+/// Where the last [`MOST_READ`] counted shots begin, an end taken whole or not at all.
 fn first_event(history: &History) -> usize {
     let mut shots = 0;
     let too_many = |event: &Event| {
         shots += pooled(event).map_or(0, counted);
-        shots > MOST_SHOTS
+        shots > MOST_READ
     };
     history.events.iter().rposition(too_many).map_or(0, |last_older| last_older + 1)
 }

@@ -11,16 +11,13 @@ use self::most_unlikely::most_unlikely;
 pub use self::place::counted_places;
 use self::place::{Place, places};
 use crate::assessment::Assessment;
-use crate::judge::Judge;
+use crate::judge::{Judge, MOST_SHOTS};
 use crate::observation::Observations;
 use crate::roster::ShaftState;
 use crate::{Call, Event, Flag, History, OpenReason, Policy, ShaftName, ShaftReport, Verdict};
 
 /// A shaft that as many further shots would decide is nearly decided.
 const NEARLY: usize = 2;
-
-/// Of more shots of a shaft no single one decides, and looking would take a reading of the journal each.
-const MOST_SHOTS: usize = 50;
 
 /// For each shaft that is decided or nearly so by its shots, what leaving out one of them would change: each that the
 /// archer called doubtful, and the one that is least likely. Shots that change nothing are not in it.
@@ -49,6 +46,7 @@ fn reports(judge: &Judge<'_>) -> Vec<ShaftReport> {
     candidates.iter().map(report).collect()
 }
 
+/// Where more were shot no single one decides, and looking would take a reading of the journal for each.
 fn rests_on_shots(report: &ShaftReport) -> bool {
     report.state == ShaftState::InUse
         && report.shots_total <= MOST_SHOTS

@@ -3,7 +3,7 @@
 use quarterturn_geometry::Offset;
 
 use super::journal::{Journal, shot};
-use crate::observation::MOST_SHOTS;
+use crate::observation::MOST_READ;
 use crate::{Advice, BowPart, Event, History, Policy, ShaftChange, advise};
 
 /// Ends of a reference and one bare shaft, each a little elsewhere.
@@ -19,7 +19,7 @@ fn ends(mut journal: Journal, count: usize, right_mm: f64) -> Journal {
 fn old(more: usize) -> Journal {
     let journal = ends(Journal::of(2), 12, 80.0).bow(BowPart::Rest);
     let journal = journal.shaft("1", ShaftChange::Repaired).evening("second");
-    ends(journal, MOST_SHOTS / 2 + more, 5.0)
+    ends(journal, MOST_READ / 2 + more, 5.0)
 }
 
 fn read(history: &History) -> Advice {
@@ -28,13 +28,13 @@ fn read(history: &History) -> Advice {
 
 #[test]
 fn nothing_is_left_out_up_to_the_most_that_are_read() {
-    assert_eq!(read(&ends(Journal::of(2), MOST_SHOTS / 2, 5.0).history).older_shots, 0);
+    assert_eq!(read(&ends(Journal::of(2), MOST_READ / 2, 5.0).history).older_shots, 0);
 }
 
 #[test]
 fn older_shots_are_counted_and_say_nothing() {
     let journal = old(1).history;
-    let first_read = journal.events.len() - MOST_SHOTS / 2;
+    let first_read = journal.events.len() - MOST_READ / 2;
     let recent =
         History { setup: journal.setup.clone(), events: journal.events[first_read..].to_vec() };
     let (all, recent) = (read(&journal), read(&recent));
