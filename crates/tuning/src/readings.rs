@@ -1,5 +1,7 @@
 //! The coordinates that were read, as equations in the unknowns, end by end.
 
+use nalgebra::Vector2;
+
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
@@ -87,18 +89,16 @@ impl Reader<'_> {
 
     fn end(&self, shots: &[usize]) -> [Coordinate; 4] {
         let Scales { aim_mm, frame_deg, .. } = *self.scales;
-        [(Of::Hit, 0), (Of::Hit, 1), (Of::Lean, 0), (Of::Lean, 1)].map(|(of, axis)| {
-            let (end_sd, readings) = match of {
-                Of::Hit => (aim_mm[axis], shots.iter().map(|&shot| self.hit(shot, axis)).collect()),
-                Of::Lean => {
-                    (frame_deg, shots.iter().filter_map(|&shot| self.lean(shot, axis)).collect())
-                }
-            };
-            Coordinate { of, end_precision: end_sd.powi(-2), readings }
-        })
+        let hits = along_axes(shots.iter().map(|&shot| self.hit(shot)));
+        let leans = along_axes(shots.iter().filter_map(|&shot| self.lean(shot)));
+        let [hit_x, hit_y] = hits.map(|readings| (Of::Hit, readings));
+        let [lean_x, lean_y] = leans.map(|readings| (Of::Lean, readings));
+        [(hit_x, aim_mm[0]), (hit_y, aim_mm[1]), (lean_x, frame_deg), (lean_y, frame_deg)].map(
+            |((of, readings), end_sd)| Coordinate { of, end_precision: end_sd.powi(-2), readings },
+        )
     }
 
-    fn hit(&self, at: usize, axis: usize) -> Reading {
+    fn hit(&self, at: usize) -> [Reading; 2] {
         let shot = &self.seen.shots[at];
         let (mut planar, spread_mm) = match self.seen.kind_of(shot) {
             Kind::Bare => (
@@ -109,21 +109,18 @@ impl Reader<'_> {
                 (design::reference_hit(self.layout, shot.life), self.scales.reference_mm)
             }
         };
-        planar[axis].0.push((self.layout.sitting(shot.sitting) + axis, 1.0));
+        for (axis, row) in planar.iter_mut().enumerate() {
+            row.0.push((self.layout.sitting(shot.sitting) + axis, 1.0));
+        }
         let read_mm = shot.read_mm.unwrap_or(self.scales.read_mm) * shot.coarser;
-        let spread_mm = spread_mm * self.scales.along_axes()[axis];
-        let scatter = spread_mm * spread_mm / self.weights[at].hit;
-        reading(
-            at,
-            planar,
-            axis,
-            shot.hit_mm[axis],
-            scatter,
-            read_mm * read_mm + self.stale_mm2(shot),
-        )
+        let scatter = self.scales.along_axes().map(|wider| {
+            let spread_mm = spread_mm * wider;
+            spread_mm * spread_mm / self.weights[at].hit
+        });
+        readings(at, planar, shot.hit_mm, scatter, read_mm * read_mm + self.stale_mm2(shot))
     }
 
-    fn lean(&self, at: usize, axis: usize) -> Option<Reading> {
+    fn lean(&self, at: usize) -> Option<[Reading; 2]> {
         let shot = &self.seen.shots[at];
         let lean_deg = shot.lean_deg?;
         let slope = self.scales.lean_per_miss_deg_per_mm;
@@ -137,9 +134,9 @@ impl Reader<'_> {
             }
         };
         let read_deg = shot.read_lean_deg.unwrap_or(self.scales.read_lean_deg) * shot.coarser;
-        let scatter = spread_deg * spread_deg / self.weights[at].lean;
+        let scatter = [spread_deg * spread_deg / self.weights[at].lean; 2];
         let stale = self.stale_mm2(shot) * slope * slope;
-        Some(reading(at, planar, axis, lean_deg[axis], scatter, read_deg * read_deg + stale))
+        Some(readings(at, planar, lean_deg, scatter, read_deg * read_deg + stale))
     }
 
     /// The variance by which the part that turns twice may have changed since the shot, with the bow.
@@ -153,22 +150,24 @@ impl Reader<'_> {
     }
 }
 
-fn reading(
+/// What was read along the two axes, each by itself.
+fn along_axes(readings: impl Iterator<Item = [Reading; 2]>) -> [Vec<Reading>; 2] {
+    let (x, y) = readings.map(|[x, y]| (x, y)).unzip();
+    [x, y]
+}
+
+fn readings(
     shot: usize,
     [x, y]: Planar,
-    axis: usize,
-    value: f64,
-    scatter: f64,
+    values: Vector2<f64>,
+    [scatter_x, scatter_y]: [f64; 2],
     read: f64,
-) -> Reading {
-    let variance = scatter + read;
-    Reading {
-        shot,
-        row: if axis == 0 { x } else { y }.merged(),
-        value,
-        scatter_share: scatter / variance,
-        weight: 1.0 / variance,
-    }
+) -> [Reading; 2] {
+    [(x, values.x, scatter_x), (y, values.y, scatter_y)].map(|(row, value, scatter)| {
+        let variance = scatter + read;
+        let (scatter_share, weight) = (scatter / variance, 1.0 / variance);
+        Reading { shot, row: row.merged(), value, scatter_share, weight }
+    })
 }
 
 impl Coordinate {
