@@ -28,13 +28,7 @@ pub fn from(assessment: &Assessment<'_>, history: &History, policy: &Policy) -> 
     let (judge, candidates, bow) = assessment.judge(policy).settled();
     let evidence = assessment.evidence();
     let leave = last_leave(history);
-    let judged: Vec<_> = candidates
-        .into_iter()
-        .map(|candidate| {
-            let verdict = judge.verdict(&candidate, judge.shift_to_come(&bow));
-            (candidate, verdict)
-        })
-        .collect();
+    let judged = judge.judged(candidates, &bow);
     let step = next_step(&judge, &judged, &bow, leave);
     // A part is moved only where the bow is to be moved at all.
     let proposed_move = bow.proposed_move.filter(|_| step == Step::MoveBow);

@@ -57,8 +57,7 @@ impl<'a> Assessment<'a> {
     /// The verdicts on its shafts, in their order.
     pub fn verdicts(&self, policy: &Policy) -> Vec<Verdict> {
         let (judge, candidates, bow) = self.judge(policy).settled();
-        let shift = judge.shift_to_come(&bow);
-        candidates.iter().map(|candidate| judge.verdict(candidate, shift)).collect()
+        judge.judged(candidates, &bow).into_iter().map(|(_, verdict)| verdict).collect()
     }
 
     /// The judge of its shafts.

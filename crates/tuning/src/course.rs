@@ -19,18 +19,10 @@ pub fn advise_with_course(
     let mut told = None;
     let mut stood = Vec::new();
     for &events in after {
-        let so_far = begun(history, events);
+        let so_far = history.after(events);
         let earlier = assessment.earlier(&so_far, told);
         stood.push(earlier.verdicts(policy));
         told = Some(earlier.told());
     }
     (from(&assessment, history, policy), stood)
-}
-
-/// A history with its first events only.
-fn begun(history: &History, events: usize) -> History {
-    History {
-        setup: history.setup.clone(),
-        events: history.events.iter().take(events).cloned().collect(),
-    }
 }

@@ -10,3 +10,12 @@ pub struct History {
     /// What happened since, in order, without what was taken back.
     pub events: Vec<Event>,
 }
+
+impl History {
+    /// The same when only its first events had happened.
+    #[must_use]
+    pub fn after(&self, events: usize) -> Self {
+        let first = self.events.iter().take(events);
+        Self { setup: self.setup.clone(), events: first.cloned().collect() }
+    }
+}

@@ -10,7 +10,8 @@ use crate::posterior::Posterior;
 use crate::response::BowMove;
 use crate::roster::{Roster, ShaftState, Standing};
 use crate::{
-    Miss, OpenReason, Policy, Prediction, RetireReason, Scales, Setup, ShaftReport, Verdict,
+    BowReport, Miss, OpenReason, Policy, Prediction, RetireReason, Scales, Setup, ShaftReport,
+    Verdict,
 };
 
 /// More shots than this nobody shoots to settle one shaft.
@@ -128,8 +129,22 @@ impl<'a> Judge<'a> {
         }
     }
 
+    /// Each shaft with the verdict on it, for a bow that stands as reported.
+    pub fn judged(
+        &self,
+        candidates: Vec<Candidate<'a>>,
+        bow: &BowReport,
+    ) -> Vec<(Candidate<'a>, Verdict)> {
+        let shift = self.shift_to_come(bow);
+        let judged = candidates.into_iter().map(|candidate| {
+            let verdict = self.verdict(&candidate, shift);
+            (candidate, verdict)
+        });
+        judged.collect()
+    }
+
     /// The verdict on a shaft.
-    pub fn verdict(&self, candidate: &Candidate<'_>, shift: Offset) -> Verdict {
+    fn verdict(&self, candidate: &Candidate<'_>, shift: Offset) -> Verdict {
         match candidate.standing.state {
             ShaftState::Lost => Verdict::Retire(RetireReason::Lost),
             ShaftState::Broken => Verdict::Retire(RetireReason::Broken),

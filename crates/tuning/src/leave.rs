@@ -43,10 +43,7 @@ impl Leave<'_> {
     }
 
     fn distance_before(&self, policy: &Policy) -> f64 {
-        let before = History {
-            setup: self.history.setup.clone(),
-            events: self.history.events[..self.at].to_vec(),
-        };
+        let before = self.history.after(self.at);
         let assessment = Assessment::of(&before);
         let judge = assessment.judge(policy);
         judge.bow_report(&judge.candidates()).distance()

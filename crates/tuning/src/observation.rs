@@ -15,8 +15,8 @@ const FORGOTTEN_MM: f64 = 60.0;
 /// How far bare shafts may move at the target for each millimetre of the bow (common practice: 10 to 50).
 pub const RESPONSE_MM_PER_MM: f64 = 50.0;
 
-/// So many of the last counted shots are read, in whole ends: of a dozen they know every mean to a fraction of a millimetre, and what
-/// is older would only make the archer wait.
+/// So many of the last counted shots are read, in whole ends: of a dozen they know every mean to a millimetre or two, and what is
+/// older would only make the archer wait.
 pub const MOST_READ: usize = 3000;
 
 /// One counted shot.

@@ -41,9 +41,9 @@ pub fn doubts(history: &History, policy: &Policy) -> Vec<Doubt> {
 
 fn reports(judge: &Judge<'_>) -> Vec<ShaftReport> {
     let candidates = judge.candidates();
-    let shift = judge.shift_to_come(&judge.bow_report(&candidates));
-    let report = |candidate| judge.report(candidate, judge.verdict(candidate, shift));
-    candidates.iter().map(report).collect()
+    let bow = judge.bow_report(&candidates);
+    let judged = judge.judged(candidates, &bow).into_iter();
+    judged.map(|(candidate, verdict)| judge.report(&candidate, verdict)).collect()
 }
 
 /// Where more were shot no single one decides, and looking would take a reading of the journal for each.
