@@ -26,29 +26,32 @@ pub struct BlocksOfSize {
 }
 
 impl CrossProducts {
-    /// Gathers the products of the design; every row is read once for itself and once in its block.
+    /// Gathers the products of the design; every row is read once, for itself and for its block.
     pub fn gather(rows: &Rows) -> Self {
-        let width = rows.width();
-        let mut by_size = BTreeMap::new();
-        let mut block_sum = BlockSum::new(rows);
+        let none = DMatrix::zeros(rows.width(), rows.width());
+        let (mut all, mut by_size) = (none.clone(), BTreeMap::new());
+        let mut block_sum = BlockSum::new(rows.width());
         for block in rows.blocks.groups() {
-            let blocks = by_size.entry(block.len()).or_insert_with(|| BlocksOfSize {
-                size: block.len() as f64,
-                count: 0.0,
-                sums: DMatrix::zeros(width, width),
-            });
-            block_sum.fill(block);
-            add_square(&mut blocks.sums, &block_sum.columns, &block_sum.values);
-            blocks.count += 1.0;
+            for &row in block {
+                let (columns, values) = (rows.columns_of(row), rows.covariates_of(row));
+                add_products(&mut all, columns, values, rows.coefficients);
+                block_sum.add(columns, values);
+            }
+            let (count, sums) = by_size.entry(block.len()).or_insert_with(|| (0.0, none.clone()));
+            *count += 1.0;
+            block_sum.drain(|columns, values| add_products(sums, columns, values, columns.len()));
         }
-        let (mut within, mut by_size) =
-            (all_products(rows), by_size.into_values().collect::<Vec<_>>());
-        for blocks in &mut by_size {
-            blocks.sums.fill_upper_triangle_with_lower_triangle();
-            within -= &blocks.sums / blocks.size;
-        }
-        within.fill_upper_triangle_with_lower_triangle();
-        Self { within, by_size }
+        let by_size = by_size.into_iter().map(|(size, (count, sums))| BlocksOfSize {
+            size: size as f64,
+            count,
+            sums: whole(&sums),
+        });
+        let by_size: Vec<_> = by_size.collect();
+        let (own, effects) = (rows.all_coefficients(), rows.effect_products());
+        let mut all = whole(&all);
+        all.view_mut((own, own), effects.shape()).copy_from(&effects);
+        let within = |all, blocks: &BlocksOfSize| all - &blocks.sums / blocks.size;
+        Self { within: by_size.iter().fold(all, within), by_size }
     }
 
     /// These products with a last column for the `response`.
@@ -75,7 +78,7 @@ impl CrossProducts {
     }
 }
 
-/// Products with the response, gathered level by level.
+/// Products with the response, gathered level by level: one sum that takes every row would have each wait for the one before.
 struct Edge {
     by_level: DMatrix<f64>,
     square: f64,
@@ -83,26 +86,24 @@ struct Edge {
 
 impl Edge {
     fn new(rows: &Rows) -> Self {
-        Self { by_level: DMatrix::zeros(rows.covariates.nrows(), rows.levels.count), square: 0.0 }
+        Self { by_level: DMatrix::zeros(rows.covariates.nrows(), rows.levels), square: 0.0 }
     }
 
     /// Adds `factor` times a row.
     fn add(&mut self, rows: &Rows, row: usize, factor: f64) {
         let covariates = rows.covariates_of(row);
-        let first = rows.levels.of_row[row] * covariates.len();
-        add_multiple(&mut self.by_level.as_mut_slice()[first..], factor, covariates);
+        let first = rows.level_of[row] * covariates.len();
+        let sums = &mut self.by_level.as_mut_slice()[first..];
+        sums.iter_mut().zip(covariates).for_each(|(sum, value)| *sum += factor * value);
     }
 
     /// `products` with these as last row and column.
     fn beside(&self, products: &DMatrix<f64>, rows: &Rows) -> DMatrix<f64> {
         let width = products.nrows();
-        let mut edge = DVector::zeros(width + 1);
-        for (level, values) in self.by_level.column_iter().enumerate() {
-            for (column, value) in rows.columns_of(level).zip(values.iter()) {
-                edge[column] += value;
-            }
-        }
-        edge[width] = self.square;
+        let coefficients = self.by_level.rows(0, rows.coefficients).transpose();
+        let effects = self.by_level.rows(rows.coefficients, rows.effects()).column_sum();
+        let edge = coefficients.iter().chain(&effects).chain([&self.square]).copied();
+        let edge = DVector::from_iterator(width + 1, edge);
         let mut wider = products.clone().resize(width + 1, width + 1, 0.0);
         wider.set_row(width, &edge.transpose());
         wider.set_column(width, &edge);
@@ -110,42 +111,21 @@ impl Edge {
     }
 }
 
-/// The lower half of `KᵀK`, gathered level by level.
-fn all_products(rows: &Rows) -> DMatrix<f64> {
-    let height = rows.covariates.nrows();
-    let mut by_level = DMatrix::zeros(height * height, rows.levels.count);
-    for row in 0..rows.n() {
-        let covariates = rows.covariates_of(row);
-        let first = rows.levels.of_row[row] * height * height;
-        let products = &mut by_level.as_mut_slice()[first..first + height * height];
-        for (i, &factor) in covariates.iter().enumerate() {
-            add_multiple(&mut products[i * (height + 1)..], factor, &covariates[i..]);
+/// Adds the products of the first entries of a sparse vector with themselves and all that follow, each pair once, in either half.
+fn add_products(half: &mut DMatrix<f64>, columns: &[usize], values: &[f64], first: usize) {
+    let height = half.nrows();
+    let mut entries = columns.iter().zip(values);
+    for _ in 0..first {
+        let Some((&column, &factor)) = entries.next() else { return };
+        let sums = &mut half.as_mut_slice()[column * height..][..height];
+        sums[column] += factor * factor;
+        for (&row, &value) in entries.clone() {
+            sums[row] += factor * value;
         }
     }
-    let mut all = DMatrix::zeros(rows.width(), rows.width());
-    for (level, products) in by_level.column_iter().enumerate() {
-        for (i, column) in rows.columns_of(level).enumerate() {
-            for (j, row) in rows.columns_of(level).enumerate().skip(i) {
-                all[(row, column)] += products[i * height + j];
-            }
-        }
-    }
-    all
 }
 
-/// Adds a multiple of `values` to as many places.
-fn add_multiple(places: &mut [f64], factor: f64, values: &[f64]) {
-    places.iter_mut().zip(values).for_each(|(place, value)| *place += factor * value);
-}
-
-/// Adds the outer product of a sparse vector with itself; only the lower half is kept.
-fn add_square(sum: &mut DMatrix<f64>, columns: &[usize], values: &[f64]) {
-    let height = sum.nrows();
-    let sum = sum.as_mut_slice();
-    for (place, (&column, &factor)) in columns.iter().zip(values).enumerate() {
-        for (&row, &value) in columns[place..].iter().zip(&values[place..]) {
-            // Levels come in any order; to sort them would cost more.
-            sum[row.min(column) * height + row.max(column)] += factor * value;
-        }
-    }
+/// The symmetric matrix of which `half` holds each pair once.
+fn whole(half: &DMatrix<f64>) -> DMatrix<f64> {
+    half + half.transpose() - DMatrix::from_diagonal(&half.diagonal())
 }

@@ -58,6 +58,13 @@ impl Derivatives {
         (products - &forms * forms.transpose()) * equations.freedom() - &self.trace_products
     }
 
+    /// How many times as much as expected the groups' own means vary, `ν yᵀPVⱼPy/(yᵀPy tr PVⱼ)`; one where that cannot be told.
+    pub fn excess(&self, equations: &Equations) -> DVector<f64> {
+        let scale = equations.freedom() / equations.sum_of_squares;
+        let excess = |form, trace| if trace > 0.0 { scale * form / trace } else { 1.0 };
+        self.forms.zip_map(&self.traces, excess)
+    }
+
     /// What the second derivatives are on average: `tr PVⱼPVₖ − tr PVⱼ tr PVₖ/ν`.
     pub fn expected_curvature(&self, equations: &Equations) -> DMatrix<f64> {
         &self.trace_products - &self.traces * self.traces.transpose() / equations.freedom()
@@ -95,7 +102,7 @@ impl Derivatives {
 
     /// What blocks and coefficients have in common; `product` is C⁻¹ S N S, `answer` the same product with the residual.
     fn add_across(&mut self, equations: &Equations, product: &DMatrix<f64>, answer: &DVector<f64>) {
-        let levels = equations.rows.levels.count;
+        let levels = equations.rows.levels;
         let diagonal = product.component_mul(&equations.inverse).column_sum();
         for (j, ratio) in equations.ratios.iter().enumerate().skip(1) {
             let first = (j - 1) * levels;
@@ -110,7 +117,7 @@ impl Derivatives {
     /// All that belongs to the coefficients alone.
     fn add_coefficients(&mut self, equations: &Equations) {
         let (rows, ratios) = (equations.rows, &equations.ratios);
-        let (own, levels) = (rows.all_coefficients(), rows.levels.count);
+        let (own, levels) = (rows.all_coefficients(), rows.levels);
         let shrinkage = DMatrix::identity(own, own) - equations.inverse.view((0, 0), (own, own));
         let part = |j: usize| equations.solution.rows((j - 1) * levels, levels);
         for j in 1..ratios.len() {

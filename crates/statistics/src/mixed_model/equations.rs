@@ -47,7 +47,7 @@ impl<'a> Equations<'a> {
         rows: &'a Rows,
     ) -> Option<Self> {
         let (width, own) = (rows.width(), rows.all_coefficients());
-        let root = |column: usize| ratios[1 + column / rows.levels.count].sqrt();
+        let root = |column: usize| ratios[1 + column / rows.levels].sqrt();
         let scale =
             DVector::from_fn(width, |column, _| if column < own { root(column) } else { 1.0 });
         let (mut matrix, mut log_det) = (products.within.clone(), 0.0);

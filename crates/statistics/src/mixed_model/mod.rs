@@ -18,7 +18,7 @@ pub use error::MixedError;
 pub use fit::MixedFit;
 
 use cross_products::CrossProducts;
-use nalgebra::DVectorView;
+use nalgebra::DVector;
 use reading::Reading;
 use rows::Rows;
 use search::Search;
@@ -38,13 +38,13 @@ use crate::{Level, Sample};
 /// the model counts as fitting exactly.
 ///
 /// # Formula
-/// β and the variances, none below zero, maximise
+/// β and the variances, none below zero, minimise
 /// ```text
 /// −2 ln L = ln det Σ + ln det XᵀΣ⁻¹X + (y − Xβ)ᵀΣ⁻¹(y − Xβ) + (n − p) ln 2π        Σ = Var y
 /// ```
 /// Standard errors of β are those of (XᵀΣ⁻¹X)⁻¹, those of variances come from the expected information. Intervals of β are
 /// Student's with Satterthwaite's degrees of freedom, those of variances chi-squared with groups less one: approximate, a little
-/// wide near zero.
+/// wide near zero. The likelihood of a few rows can have more than one peak; one of them is found.
 ///
 /// # Example
 /// ```
@@ -104,9 +104,10 @@ impl MixedModel {
         if found != rows {
             return Err(MixedError::CountsDiffer { rows, what: "responses", found });
         }
-        let response = DVectorView::from_slice(response.values(), rows);
-        let (least_squares, residual) = self.rows.least_squares(response);
-        if residual.norm_squared() <= EXACT * response.norm_squared() {
+        let mut residual = DVector::from(response.values().to_vec());
+        let square = residual.norm_squared();
+        let least_squares = self.rows.take_effects(&mut residual);
+        if residual.norm_squared() <= EXACT * square {
             return Err(MixedError::NoScatter);
         }
         let products = self.products.with_response(&self.rows, residual.as_slice());

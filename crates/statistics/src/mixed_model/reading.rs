@@ -41,10 +41,10 @@ impl<'a> Reading<'a> {
     /// The whole fit; `least_squares` are the effects of the orthonormal covariates taken off the response beforehand.
     pub fn fit(&self, least_squares: &DVector<f64>) -> Result<MixedFit, MixedError> {
         let rows = self.optimum.equations.rows;
-        let coefficients = (1..=rows.coefficients).map(|j| self.variance(j, rows.levels.count));
+        let coefficients = (1..=rows.coefficients).map(|j| self.variance(j, rows.levels));
         Ok(MixedFit {
             fixed: self.fixed(least_squares)?,
-            block_variance: self.variance(0, rows.blocks.count)?,
+            block_variance: self.variance(0, rows.blocks.count())?,
             coefficient_variances: coefficients.collect::<Result<_, _>>()?,
             residual_variance: self.residual_variance()?,
             log_likelihood: self.log_likelihood(),

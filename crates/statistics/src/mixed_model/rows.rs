@@ -1,6 +1,6 @@
 //! The design's rows as they are summed: scaled covariates, fixed ones orthonormal.
 
-use nalgebra::{DMatrix, DVector, DVectorView};
+use nalgebra::{DMatrix, DVector};
 
 use super::labels::Labels;
 use super::{MixedDesign, MixedError, MixedModel};
@@ -11,8 +11,13 @@ pub struct Rows {
     pub covariates: DMatrix<f64>,
     /// The fixed covariates once more, a column for each.
     orthonormal: DMatrix<f64>,
+    /// The columns of the cross products that belong to the covariates of the rows at a level, one column for each level.
+    columns: DMatrix<usize>,
     pub blocks: Labels,
-    pub levels: Labels,
+    /// Number of levels.
+    pub levels: usize,
+    /// The level of each row.
+    pub level_of: Vec<usize>,
     /// Number of random covariates.
     pub coefficients: usize,
     /// What each random covariate was divided by.
@@ -31,28 +36,31 @@ impl Rows {
         design.validate()?;
         let sizes = design.random_sizes()?;
         let (n, coefficients) = design.random.shape();
-        let levels =
-            if coefficients == 0 { Labels::new(&vec![0; n]) } else { Labels::new(&design.levels) };
-        if levels.count.saturating_mul(coefficients) > MixedModel::MOST_COEFFICIENTS {
-            return Err(MixedError::TooManyLevels { levels: levels.count, coefficients });
+        let levels = if coefficients == 0 { &vec![0; n] } else { &design.levels };
+        let by_level = Labels::new(levels);
+        let levels = by_level.count();
+        if levels.saturating_mul(coefficients) > MixedModel::MOST_COEFFICIENTS {
+            return Err(MixedError::TooManyLevels { levels, coefficients });
         }
         let triangle = triangle(&design.fixed)?;
         let effects = triangle.nrows();
         let root = triangle.solve_upper_triangular(&DMatrix::identity(effects, effects));
         let root = root.ok_or(MixedError::Collinear { column: 0 })?;
-        let mut covariates = DMatrix::zeros(coefficients + effects, n);
-        for (covariate, size) in sizes.iter().enumerate() {
-            put_column(&mut covariates, covariate, size.recip(), &design.random, covariate);
-        }
         let orthonormal = &design.fixed * &root;
-        for effect in 0..effects {
-            put_column(&mut covariates, coefficients + effect, 1.0, &orthonormal, effect);
-        }
+        let scales = sizes.map(f64::recip);
+        let covariates = DMatrix::from_fn(coefficients + effects, n, |covariate, row| {
+            match covariate.checked_sub(coefficients) {
+                Some(effect) => orthonormal[(row, effect)],
+                None => design.random[(row, covariate)] * scales[covariate],
+            }
+        });
         Ok(Self {
             covariates,
             orthonormal,
+            columns: columns(coefficients, levels, effects),
             blocks: Labels::new(&design.blocks),
             levels,
+            level_of: by_level.numbers(),
             coefficients,
             sizes,
             root,
@@ -71,7 +79,7 @@ impl Rows {
 
     /// Number of coefficients of all levels: those of the first random covariate, level by level, then of the second, …
     pub fn all_coefficients(&self) -> usize {
-        self.coefficients * self.levels.count
+        self.coefficients * self.levels
     }
 
     /// Number of columns of the cross products.
@@ -79,30 +87,37 @@ impl Rows {
         self.all_coefficients() + self.effects()
     }
 
-    /// Effects of the orthonormal covariates by least squares, and what they leave of `response`.
-    pub fn least_squares(&self, response: DVectorView<f64>) -> (DVector<f64>, DVector<f64>) {
-        let effects = self.orthonormal.tr_mul(&response);
-        let left = response - &self.orthonormal * &effects;
-        (effects, left)
+    /// `XᵀX` of the orthonormal covariates, which is nearly the identity.
+    pub fn effect_products(&self) -> DMatrix<f64> {
+        self.orthonormal.tr_mul(&self.orthonormal)
+    }
+
+    /// Takes the orthonormal covariates' effects by least squares off the `response`.
+    pub fn take_effects(&self, response: &mut DVector<f64>) -> DVector<f64> {
+        let effects = self.orthonormal.tr_mul(response);
+        response.gemv(-1.0, &self.orthonormal, &effects, 1.0);
+        effects
+    }
+
+    /// The columns of the cross products that belong to the covariates of a row, rising.
+    pub fn columns_of(&self, row: usize) -> &[usize] {
+        let length = self.columns.nrows();
+        &self.columns.as_slice()[self.level_of[row] * length..][..length]
     }
 
     /// The covariates of a row.
     pub fn covariates_of(&self, row: usize) -> &[f64] {
         let length = self.covariates.nrows();
-        &self.covariates.as_slice()[row * length..(row + 1) * length]
-    }
-
-    /// The columns of the cross products that belong to the covariates of the rows at a level, rising.
-    pub fn columns_of(&self, level: usize) -> impl Iterator<Item = usize> {
-        let random =
-            (0..self.coefficients).map(move |covariate| covariate * self.levels.count + level);
-        random.chain(self.all_coefficients()..self.width())
+        &self.covariates.as_slice()[row * length..][..length]
     }
 }
 
-/// Puts a multiple of a column of `from` into a row of `to`.
-fn put_column(to: &mut DMatrix<f64>, row: usize, factor: f64, from: &DMatrix<f64>, column: usize) {
-    to.row_mut(row).iter_mut().zip(&from.column(column)).for_each(|(to, x)| *to = factor * x);
+/// Of each level, the columns of its coefficients and those of all effects.
+fn columns(coefficients: usize, levels: usize, effects: usize) -> DMatrix<usize> {
+    let own = coefficients * levels;
+    let columns =
+        (0..levels).flat_map(|level| (level..own).step_by(levels).chain(own..own + effects));
+    DMatrix::from_iterator(coefficients + effects, levels, columns)
 }
 
 /// R of the fixed covariates X = QR.

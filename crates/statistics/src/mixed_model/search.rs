@@ -11,10 +11,14 @@ use super::rows::Rows;
 /// The search for the variance ratios λ of the least deviance.
 ///
 /// # Formula
-/// It goes in κⱼ = ln(λⱼ + 1/mⱼ), mⱼ the rows of a group on average: the logarithm of how much the groups' own means vary, in
-/// which the likelihood of equal groups is that of a plain variance, with one well-rounded optimum. λⱼ = 0 is its lower end.
-/// Each step is Newton's in the ratios that are not held there, from the exact second derivatives or, where these do not
-/// point down, from what they are on average; it is halved until the deviance falls.
+/// It goes in κⱼ = ln tⱼ, tⱼ = λⱼ + 1/mⱼ, mⱼ the rows of a group on average: the logarithm of how much the groups' own means
+/// vary, in which the likelihood of equal groups is that of a plain variance, with one well-rounded optimum. λⱼ = 0 is its lower
+/// end. It starts near where equal groups would have theirs, the
+/// ```text
+/// tⱼ ν yᵀPVⱼPy/(yᵀPy tr PVⱼ)        at λⱼ = 1
+/// ```
+/// of the [`Derivatives`]. Each step is Newton's in the ratios that are not held at zero, from the exact second derivatives or,
+/// where these do not point down, from what they are on average; it is halved until the deviance falls.
 pub struct Search<'a> {
     products: &'a CrossProducts,
     rows: &'a Rows,
@@ -53,26 +57,37 @@ impl<'a> Search<'a> {
     pub fn new(products: &'a CrossProducts, rows: &'a Rows) -> Self {
         let width = rows.width();
         let share = |groups: usize| groups as f64 / rows.n() as f64;
-        let mut offsets = DVector::from_element(1 + rows.coefficients, share(rows.levels.count));
-        offsets[0] = share(rows.blocks.count);
+        let mut offsets = DVector::from_element(1 + rows.coefficients, share(rows.levels));
+        offsets[0] = share(rows.blocks.count());
         let sums = products.by_size.iter().map(|blocks| blocks.sums[(width, width)] / blocks.size);
         let total = products.within[(width, width)] + sums.sum::<f64>();
         Self { products, rows, offsets, total }
     }
 
-    /// The optimum, from where all variances are equal.
+    /// The optimum.
     pub fn optimum(self) -> Result<Optimum<'a>, MixedError> {
-        let mut equations = self.equations(DVector::from_element(self.offsets.len(), 1.0))?;
+        let mut equations = self.start()?;
         for _ in 0..MOST_STEPS {
             let derivatives = Derivatives::of(&equations);
             let step = self.step(&equations, &derivatives)?;
             if step.promise < NEGLIGIBLE {
-                let equations = self.equations(self.exact(&equations.ratios))?;
+                let exact = self.exact(&equations.ratios);
+                if exact != equations.ratios {
+                    equations = self.equations(exact)?;
+                }
                 return Ok(Optimum { equations, derivatives, offsets: self.offsets });
             }
             equations = self.downhill(&equations, &step)?;
         }
         Err(MixedError::NotConverged { steps: MOST_STEPS })
+    }
+
+    /// Nearly where equal groups would have their optimum.
+    fn start(&self) -> Result<Equations<'a>, MixedError> {
+        let equal = self.equations(DVector::from_element(self.offsets.len(), 1.0))?;
+        let excess = Derivatives::of(&equal).excess(&equal);
+        let sums = self.offsets.add_scalar(1.0).component_mul(&excess);
+        self.equations(sums.map_with_location(|j, _, sum| self.ratio(j, sum)))
     }
 
     fn equations(&self, ratios: DVector<f64>) -> Result<Equations<'a>, MixedError> {
