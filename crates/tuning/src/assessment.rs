@@ -6,7 +6,7 @@ use crate::common_point::Origin;
 use crate::evidence::Evidence;
 use crate::far_off::reach_far;
 use crate::judge::Judge;
-use crate::learn::{Learned, SlopeKnown, at_sizes, learn};
+use crate::learn::{Learned, at_sizes, learn};
 use crate::observation::{Kind, Observation, Observations};
 use crate::posterior::Posterior;
 use crate::response::bow_moves;
@@ -19,7 +19,6 @@ pub struct Assessment<'a> {
     /// What the flight model reads.
     pub seen: Observations,
     roster: Roster,
-    expected: Scales,
     learned: Learned,
 }
 
@@ -30,7 +29,7 @@ impl<'a> Assessment<'a> {
         let mut expected = Scales::at(history.setup.distance);
         reach_far(&mut seen, &mut expected);
         let learned = learn(&seen, &expected);
-        Self { history, roster: Roster::of(history), expected, learned, seen }
+        Self { history, roster: Roster::of(history), learned, seen }
     }
 
     /// What was read, and what it taught.
@@ -51,7 +50,7 @@ impl<'a> Assessment<'a> {
         let first_end = |seen: &Observations| seen.shots.first().map(|shot| shot.end);
         let before = before.filter(|(earlier, _)| first_end(earlier) == first_end(&seen));
         let learned = at_sizes(&seen, &scales, before.as_ref().map(|(_, learned)| learned));
-        Assessment { history, roster: Roster::of(history), expected: scales, learned, seen }
+        Assessment { history, roster: Roster::of(history), learned, seen }
     }
 
     /// The verdicts on its shafts, in their order.
@@ -85,7 +84,7 @@ impl<'a> Assessment<'a> {
 
     /// What is known of every shot from all the others.
     pub fn evidence(&self) -> Evidence<'_> {
-        Evidence::of(&self.seen, &self.learned)
+        Evidence::of(&self.learned.reader(&self.seen))
     }
 
     /// How leans go with misses; nothing before a bare shot whose lean was read.
@@ -93,10 +92,10 @@ impl<'a> Assessment<'a> {
         let shots = self.bare().filter(|shot| shot.lean_deg.is_some()).count();
         let Posterior { layout, mean, .. } = &self.learned.posterior;
         let common = layout.bow(self.seen.bow_changes_mm.len()) + 2;
-        let known = SlopeKnown::of(&self.seen, &self.learned, &self.expected);
+        let slope = self.learned.slope;
         (shots > 0).then(|| LeanRelation {
-            slope_deg_per_mm: known.deg_per_mm,
-            interval: known.interval(),
+            slope_deg_per_mm: slope.deg_per_mm,
+            interval: slope.interval(),
             common: Lean::from_degrees(mean[common], mean[common + 1]),
             shots,
         })

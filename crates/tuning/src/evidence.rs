@@ -1,25 +1,33 @@
 //! What is known of every shot from all the others.
 
+use std::cell::OnceCell;
+
 use nalgebra::{DMatrix, DVector, Vector2};
 
 use crate::Scales;
 use crate::design::{self, Combination, Planar};
-use crate::learn::{Learned, looseness_without};
+use crate::learn::{Foretold, Looseness};
 use crate::observation::{Kind, Observation, Observations};
 use crate::posterior::Posterior;
 use crate::readings::{Coordinate, Reader, Reading};
 
-/// The posterior at the scales as learned, with everything that went into it.
+/// So many shots of a shaft are taken out together: beyond, its other shots foretell one of them better than these do.
+const TOGETHER: usize = 8;
+
+/// The last so many shots of a shaft tell whether it repeats.
+const LAST: usize = 3 * TOGETHER;
+
+/// The posterior at stated scales, with everything that went into it.
 pub struct Evidence<'a> {
     pub seen: &'a Observations,
     pub scales: &'a Scales,
     pub posterior: Posterior,
-    residuals_mm2: &'a [f64],
-    coordinates: Vec<Coordinate>,
+    pub coordinates: Vec<Coordinate>,
     /// Of each coordinate Σ w z, Σ w y and p + Σ w.
     sums: Vec<(Combination, f64, f64)>,
     /// For each shot, the place of the first of its end's four coordinates.
     end_of: Vec<usize>,
+    foretold: OnceCell<Vec<Vec<Foretold>>>,
 }
 
 /// Whose a shot was, and where the mark stood.
@@ -50,18 +58,31 @@ pub struct Scatter {
     pub degrees_of_freedom: f64,
 }
 
+/// Two rows, what each is off, and the place of the first of the two coordinates that they are of.
+type OfPlane = (usize, (Planar, [f64; 2]));
+
+impl Rows {
+    fn of(rows: impl Iterator<Item = OfPlane>) -> Self {
+        let rows: Vec<_> = rows.collect();
+        Self {
+            off: rows.iter().flat_map(|(_, (_, off))| *off).collect::<Vec<_>>().into(),
+            coordinates: rows.iter().flat_map(|&(first, _)| [first, first + 1]).collect(),
+            planar: rows.into_iter().map(|(_, (planar, _))| planar).collect(),
+        }
+    }
+}
+
 impl<'a> Evidence<'a> {
-    /// Gathers what was learned.
-    pub fn of(seen: &'a Observations, learned: &'a Learned) -> Self {
-        let Learned { scales, weights, builds, residuals_mm2, .. } = learned;
-        let layout = &learned.posterior.layout;
-        let (coordinates, posterior) = Reader { seen, layout, scales, weights, builds }.solve();
+    /// Reads what was observed.
+    pub fn of(reader: &Reader<'a>) -> Self {
+        let Reader { seen, scales, .. } = *reader;
+        let (coordinates, posterior) = reader.solve();
         let mut end_of = vec![0; seen.shots.len()];
         for (at, coordinate) in coordinates.iter().enumerate().step_by(4) {
             coordinate.readings.iter().for_each(|reading| end_of[reading.shot] = at);
         }
         let sums = coordinates.iter().map(Coordinate::sums).collect();
-        Self { seen, scales, posterior, residuals_mm2, coordinates, sums, end_of }
+        Self { seen, scales, posterior, coordinates, sums, end_of, foretold: OnceCell::new() }
     }
 
     /// How a shot was entered.
@@ -70,19 +91,41 @@ impl<'a> Evidence<'a> {
         Told { life, mark_rad }
     }
 
+    /// The hits of each life as all other shots foretell them; none of references.
+    pub fn foretold(&self) -> &[Vec<Foretold>] {
+        let of_each = || (0..self.seen.lives.len()).map(|life| self.foretold_of(life)).collect();
+        self.foretold.get_or_init(of_each)
+    }
+
     /// The probability that a life does not repeat, from its other shots than these.
     pub fn loose_without(&self, life: usize, shots: &[usize]) -> f64 {
-        looseness_without(self.seen, self.residuals_mm2, self.scales, life, shots).probability()
+        Looseness::of(&self.foretold()[life], self.scales, shots).probability()
+    }
+
+    fn foretold_of(&self, life: usize) -> Vec<Foretold> {
+        let shots = self.seen.shots.iter().enumerate();
+        let bare =
+            shots.filter(|(_, shot)| shot.life == life && self.seen.kind_of(shot) == Kind::Bare);
+        let bare: Vec<usize> = bare.map(|(at, _)| at).collect();
+        bare[bare.len().saturating_sub(LAST)..]
+            .chunks(TOGETHER)
+            .filter_map(|some| Foretold::of(self, some))
+            .collect()
     }
 
     /// What was read of shots, hits before leans.
     pub fn readings(&self, shots: &[usize]) -> Vec<&Reading> {
-        let of = |shot: usize| {
-            let four = &self.coordinates[self.end_of[shot]..][..4];
-            four.iter()
-                .filter_map(move |one| one.readings.iter().find(|reading| reading.shot == shot))
-        };
-        shots.iter().flat_map(|&shot| of(shot)).collect()
+        shots.iter().flat_map(|&shot| self.readings_of(shot)).collect()
+    }
+
+    /// What was read of the hits of shots.
+    pub fn hit_readings(&self, shots: &[usize]) -> Vec<&Reading> {
+        shots.iter().flat_map(|&shot| self.readings_of(shot).take(2)).collect()
+    }
+
+    fn readings_of(&self, shot: usize) -> impl Iterator<Item = &Reading> {
+        let four = &self.coordinates[self.end_of[shot]..][..4];
+        four.iter().filter_map(move |one| one.readings.iter().find(|one| one.shot == shot))
     }
 
     /// The scatter of a shot's hit: what was read less what is expected, for each axis squared and weighed by how finely
@@ -90,7 +133,7 @@ impl<'a> Evidence<'a> {
     pub fn scatter(&self, shot: usize) -> Scatter {
         let first = self.end_of[shot];
         let mut scatter = Scatter::default();
-        for (coordinate, reading) in (first..).zip(self.readings(&[shot])).take(2) {
+        for (coordinate, reading) in (first..).zip(self.readings_of(shot)).take(2) {
             let (row, off) = self.less_end(coordinate, reading.row.clone(), reading.value);
             let known = self.posterior.variance_of(&row) + 1.0 / self.sums[coordinate].2;
             scatter.square += off * off * reading.weight;
@@ -101,24 +144,28 @@ impl<'a> Evidence<'a> {
 
     /// The equations of shots, were they as `told`.
     pub fn rows(&self, shots: &[usize], told: &[Told]) -> Rows {
-        let mut rows = Vec::new();
-        for (&at, told) in shots.iter().zip(told) {
+        let of = |(&at, told): (&usize, &Told)| {
             let (shot, first) = (&self.seen.shots[at], self.end_of[at]);
-            rows.push((first, self.less_ends(first, self.hit(shot, *told), shot.hit_mm)));
-            if let Some(lean_deg) = shot.lean_deg {
-                let first = first + 2;
-                rows.push((first, self.less_ends(first, self.lean(shot, *told), lean_deg)));
-            }
-        }
-        Rows {
-            off: rows.iter().flat_map(|(_, (_, off))| *off).collect::<Vec<_>>().into(),
-            coordinates: rows.iter().flat_map(|&(first, _)| [first, first + 1]).collect(),
-            planar: rows.into_iter().map(|(_, (planar, _))| planar).collect(),
-        }
+            let lean = shot.lean_deg.map(|lean_deg| {
+                (first + 2, self.less_ends(first + 2, self.lean(shot, *told), lean_deg))
+            });
+            std::iter::once(self.hit_rows(at, *told)).chain(lean)
+        };
+        Rows::of(shots.iter().zip(told).flat_map(of))
+    }
+
+    /// The equations of the hits alone, as they were entered.
+    pub fn hits(&self, shots: &[usize]) -> Rows {
+        Rows::of(shots.iter().map(|&at| self.hit_rows(at, self.as_entered(at))))
+    }
+
+    fn hit_rows(&self, at: usize, told: Told) -> OfPlane {
+        let (shot, first) = (&self.seen.shots[at], self.end_of[at]);
+        (first, self.less_ends(first, self.hit(shot, told), shot.hit_mm))
     }
 
     /// The covariance of the rows of several, their ends' own means included.
-    pub fn covariance(&self, of: [&Rows; 2]) -> DMatrix<f64> {
+    pub fn covariance(&self, of: &[&Rows]) -> DMatrix<f64> {
         let planar: Vec<_> = of.iter().flat_map(|rows| rows.planar.clone()).collect();
         let places: Vec<_> = of.iter().flat_map(|rows| rows.coordinates.clone()).collect();
         let mut covariance = self.posterior.joint_covariance(&planar);

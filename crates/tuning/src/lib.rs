@@ -18,8 +18,8 @@
 //! What that is worth is priced by [`Policy`].
 //!
 //! # Limits
-//! One distance. What is not known of the scales and of the relation of lean to miss is carried by ten posteriors weighed
-//! by their likelihood; the tails of single shots are taken as learned.
+//! One distance. What is not known of the scales and of the relation of lean to miss is carried by a few posteriors
+//! about them; the tails of single shots are taken as learned.
 //!
 //! # Example
 //! ```

@@ -42,8 +42,8 @@ impl Default for Policy {
     fn default() -> Self {
         Self {
             keep_at: 0.90,
-            retire_at: 0.25,
-            repeats_at: 0.80,
+            retire_at: 0.33,
+            repeats_at: 0.88,
             loose_at: 0.05,
             keep_shots: 2,
             set_keep_shots: 4,

@@ -8,6 +8,7 @@ use crate::design::{self, Combination, Planar};
 use crate::layout::Layout;
 use crate::normal_equations::NormalEquations;
 use crate::precision_inverse::PrecisionInverse;
+use crate::prior::Prior;
 
 /// The Gaussian posterior of all unknowns at given scales.
 pub struct Posterior {
@@ -22,12 +23,13 @@ pub struct Posterior {
 }
 
 impl Posterior {
-    /// The posterior that follows from the normal equations.
-    pub fn of(layout: Layout, equations: NormalEquations) -> Self {
+    /// The posterior that follows from a prior and the normal equations.
+    pub fn of(layout: Layout, prior: Prior, equations: &NormalEquations) -> Self {
         let PrecisionInverse { inverse: covariance, log_det } =
-            PrecisionInverse::of(equations.precision);
+            PrecisionInverse::of(prior.precision + &equations.information);
         let mean = &covariance * &equations.vector;
-        let deviance = equations.constant + log_det - mean.dot(&equations.vector);
+        let told = equations.constant - mean.dot(&equations.vector);
+        let deviance = told + log_det - prior.log_det;
         Self { layout, mean, covariance, deviance }
     }
 

@@ -82,9 +82,20 @@ impl Reader<'_> {
     /// All coordinates, and the posterior that follows from them.
     pub fn solve(&self) -> (Vec<Coordinate>, Posterior) {
         let coordinates = self.coordinates();
-        let prior = Prior::of(self.seen, self.layout, self.scales, self.builds);
-        let equations = NormalEquations::gather(&coordinates, prior);
-        (coordinates, Posterior::of(self.layout.clone(), equations))
+        let equations = NormalEquations::gather(&coordinates, self.layout.len());
+        let posterior = self.posterior(&equations, self.scales);
+        (coordinates, posterior)
+    }
+
+    /// What all coordinates say of the unknowns.
+    pub fn equations(&self) -> NormalEquations {
+        NormalEquations::gather(&self.coordinates(), self.layout.len())
+    }
+
+    /// The posterior where the unknowns, before the first shot, were as `scales` say.
+    pub fn posterior(&self, equations: &NormalEquations, scales: &Scales) -> Posterior {
+        let prior = Prior::of(self.seen, self.layout, scales, self.builds);
+        Posterior::of(self.layout.clone(), prior, equations)
     }
 
     fn end(&self, shots: &[usize]) -> [Coordinate; 4] {

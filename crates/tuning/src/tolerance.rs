@@ -38,6 +38,10 @@ pub const COVERAGE: std::ops::RangeInclusive<f64> = 0.87..=0.93;
 /// The same of some sixty 90 % intervals, four a session.
 pub const COVERAGE_OF_FEW: std::ops::RangeInclusive<f64> = 0.78..=1.0;
 
+/// How far the share of 480 shafts that do not repeat may be from what is said of them on average: two standard errors of the
+/// count, and the 0.1 said before the first shot being of three widths where one is planted.
+pub const SHARE_OF_LOOSE: f64 = 0.035;
+
 /// How far the share inside the tolerance may be from the probability stated, two standard errors of the sampling apart.
 pub const WITHIN_IS_RIGHT_TO: f64 = 0.05;
 

@@ -38,7 +38,7 @@ impl<'a> LeftOut<'a> {
         let own = evidence.rows(shots, &told);
         let n = own.off.len();
         let noise = evidence.readings(shots).into_iter().map(|reading| 1.0 / reading.weight);
-        let known = evidence.covariance([&own, &own]).view((0, 0), (n, n)).into_owned();
+        let known = evidence.covariance(&[&own]);
         let noise = DVector::from_iterator(n, noise);
         let taken_out = (DMatrix::from_diagonal(&noise) - known).try_inverse()?;
         let noise = shots.iter().enumerate().flat_map(|one| Noise::of(evidence, one)).collect();
@@ -97,7 +97,7 @@ impl<'a> LeftOut<'a> {
     pub fn expected(&self, told: &[Told]) -> (DVector<f64>, DMatrix<f64>) {
         let other = self.evidence.rows(self.shots, told);
         let n = other.off.len();
-        let all = self.evidence.covariance([&self.own, &other]);
+        let all = self.evidence.covariance(&[&self.own, &other]);
         let across = all.view((n, 0), (n, n));
         let moves = across * &self.taken_out;
         let off = other.off + &moves * &self.own.off;

@@ -1,9 +1,9 @@
 //! What is told by shots where the sizes are known from elsewhere.
 
 use super::residuals::Residuals;
-use super::tails::Looseness;
-use super::{Learned, build, tails};
+use super::{Learned, Looseness, SlopeKnown, build, tails};
 use crate::Scales;
+use crate::evidence::Evidence;
 use crate::layout::Layout;
 use crate::observation::Observations;
 use crate::readings::{Reader, ShotWeight};
@@ -19,15 +19,16 @@ pub fn at_sizes(seen: &Observations, scales: &Scales, before: Option<&Learned>) 
     let mut builds = before.map_or_else(Vec::new, |before| before.builds.clone());
     builds.extend(build::before(seen).into_iter().skip(builds.len()));
     let reader = Reader { seen, layout: &layout, scales, weights: &weights, builds: &builds };
-    let (coordinates, posterior) = reader.solve();
-    let residuals = Residuals::of(seen, &coordinates, &posterior);
-    let looseness = tails::looseness(seen, &residuals, scales);
+    let evidence = Evidence::of(&reader);
+    let residuals = Residuals::of(seen, &evidence.coordinates, &evidence.posterior);
+    let looseness = Looseness::of_each(&evidence, scales);
+    let posterior = evidence.posterior;
     Learned {
         scales: *scales,
         builds: build::builds(seen, &posterior, scales),
         weights: tails::weights(seen, &residuals, scales, &looseness),
-        residuals_mm2: residuals.hit.iter().map(|&one| scales.rounded_mm2(one)).collect(),
         loose: looseness.iter().map(Looseness::probability).collect(),
+        slope: SlopeKnown::exactly(scales),
         posterior,
     }
 }

@@ -2,7 +2,6 @@
 
 use quarterturn_statistics::Interval;
 
-use super::Learned;
 use super::end_mean::EndMean;
 use crate::Scales;
 use crate::design;
@@ -14,7 +13,7 @@ use crate::readings::{Coordinate, Of, Reader};
 const SLOPE_SD_SHARE: f64 = 0.25;
 
 /// The likelihood is looked at so far to both sides of the slope, as a share of what was expected.
-const LOOK_SHARE: f64 = 0.05;
+const LOOK_SHARE: f64 = 0.2;
 
 /// The standard normal lies within ± this nine times in ten.
 const NINETY_PERCENT: f64 = 1.644_853_626_951_473;
@@ -68,27 +67,36 @@ pub struct SlopeKnown {
 }
 
 impl SlopeKnown {
-    /// From how quickly the likelihood falls to both sides of the slope that was learned.
+    /// From how quickly the likelihood falls to both sides of the reader's slope, at which the deviance is `here`.
     ///
     /// # Formula
     /// With D(s) = −2 ln of the marginal likelihood at the slope s, all other scales and weights as learned, and v₀ the
     /// variance before the first shot: precision = ½ (D(s + h) − 2 D(s) + D(s − h)) / h² + 1/v₀ (Laplace's approximation).
-    pub fn of(seen: &Observations, learned: &Learned, expected: &Scales) -> Self {
-        let Learned { scales, weights, builds, posterior, .. } = learned;
-        let (slope, layout) = (scales.lean_per_miss_deg_per_mm, &posterior.layout);
+    pub fn of(reader: &Reader<'_>, expected: &Scales, here: f64) -> Self {
+        let slope = reader.scales.lean_per_miss_deg_per_mm;
         let look = LOOK_SHARE * expected.lean_per_miss_deg_per_mm;
-        let [less, here, more] = [-look, 0.0, look].map(|by| {
-            let scales = &Scales { lean_per_miss_deg_per_mm: slope + by, ..*scales };
-            Reader { seen, layout, scales, weights, builds }.solve().1.deviance
+        let [less, more] = [-look, look].map(|by| {
+            let scales = &Scales { lean_per_miss_deg_per_mm: slope + by, ..*reader.scales };
+            Reader { scales, ..*reader }.solve().1.deviance
         });
         let told = (less - 2.0 * here + more) / (2.0 * look * look);
         let precision = told.max(0.0) + held(expected);
         Self { deg_per_mm: slope, sd_deg_per_mm: precision.sqrt().recip() }
     }
 
+    /// That of `scales`, of which nothing is in doubt.
+    pub fn exactly(scales: &Scales) -> Self {
+        Self { deg_per_mm: scales.lean_per_miss_deg_per_mm, sd_deg_per_mm: 0.0 }
+    }
+
+    /// The slope, so many standard deviations more.
+    pub fn more(self, by: f64) -> f64 {
+        self.deg_per_mm + by * self.sd_deg_per_mm
+    }
+
     /// The 90 % interval.
     pub fn interval(self) -> Interval {
-        let half = NINETY_PERCENT * self.sd_deg_per_mm;
-        Interval { lower: self.deg_per_mm - half, upper: self.deg_per_mm + half, level: 0.9 }
+        let [lower, upper] = [-NINETY_PERCENT, NINETY_PERCENT].map(|by| self.more(by));
+        Interval { lower, upper, level: 0.9 }
     }
 }

@@ -135,7 +135,7 @@ fn a_shot_is_held_against_all_the_others_and_not_itself() {
     journal.follow(&mut archer, 6);
     let seen = Observations::of(&journal.history);
     let learned = learn(&seen, &Scales::at(journal.history.setup.distance));
-    let evidence = Evidence::of(&seen, &learned);
+    let evidence = Evidence::of(&learned.reader(&seen));
     for shots in [vec![seen.shots.len() - 1], vec![9, 10], vec![13, 17, 21]] {
         let told: Vec<_> =
             shots.iter().map(|&at| Told { mark_rad: 1.0, ..evidence.as_entered(at) }).collect();
@@ -146,9 +146,9 @@ fn a_shot_is_held_against_all_the_others_and_not_itself() {
         }
         let without = learn(&seen, &Scales::at(journal.history.setup.distance));
         let without = Learned { weights, ..without };
-        let refitted = Evidence::of(&seen, &without);
+        let refitted = Evidence::of(&without.reader(&seen));
         let rows = refitted.rows(&shots, &told);
-        let refitted_known = refitted.covariance([&rows, &rows]);
+        let refitted_known = refitted.covariance(&[&rows]);
         for at in 0..off.len() {
             let sd = known[(at, at)].sqrt();
             assert_within(off[at], rows.off[at], TAKEN_OUT * sd);
