@@ -67,23 +67,25 @@ impl<'a> Judge<'a> {
 
     /// The fewest shots of a shaft that may be a keep.
     ///
-    /// Shafts of a set are known to each other before they are shot: as alike as shafts usually are. So each must have
-    /// been shot so often that its shots alone, were they all at the common point, would tell it to be inside.
+    /// What a shaft is expected to be before it is shot must not keep it: where the archer scatters so widely that his shots
+    /// tell little, so many must count that by themselves they would tell where it lands on average to within the tolerance,
+    /// one standard error. Shafts of a set are known to each other beforehand, as alike as shafts usually are, so that each
+    /// of them must have been shot so often that its shots alone, were they all at the common point, would tell it to be inside.
     ///
     /// # Formula
-    /// n ≥ −2 ln(1 − level) σ² / R², σ² the variance per axis of a bare shot, R the tolerance.
+    /// n ≥ σ² / R², and for a set n ≥ −2 ln(1 − level) σ² / R², σ² the variance of a bare shot along the axis on which it scatters
+    /// more widely, R the tolerance.
     fn fewest_to_keep(&self) -> usize {
         let Scales { bare_mm, read_mm, .. } = *self.scales;
-        let shot_mm2 = bare_mm * bare_mm + read_mm * read_mm;
-        let tolerance_mm2 = self.setup.tolerance.mm().powi(2);
-        match self.setup.matching {
-            Matching::Reference => self.policy.keep_shots,
-            Matching::Set => {
-                let told_by = -2.0 * (1.0 - self.policy.keep_at).ln() * shot_mm2 / tolerance_mm2;
-                let fewest = self.policy.set_keep_shots;
-                (fewest..=MOST_SHOTS).find(|&n| n as f64 >= told_by).unwrap_or(usize::MAX)
-            }
-        }
+        let wide_mm =
+            self.scales.along_axes().map(|axis| bare_mm * axis).into_iter().fold(0.0, f64::max);
+        let shot_mm2 = wide_mm * wide_mm + read_mm * read_mm;
+        let (fewest, times) = match self.setup.matching {
+            Matching::Reference => (self.policy.keep_shots, 1.0),
+            Matching::Set => (self.policy.set_keep_shots, -2.0 * (1.0 - self.policy.keep_at).ln()),
+        };
+        let told_by = times * shot_mm2 / self.setup.tolerance.mm().powi(2);
+        (fewest..=MOST_SHOTS).find(|&n| n as f64 >= told_by).unwrap_or(usize::MAX)
     }
 
     /// Whether too few shots of a shaft count for a keep.
@@ -91,11 +93,11 @@ impl<'a> Judge<'a> {
         candidate.standing.counted.len() < self.fewest_to_keep()
     }
 
-    /// How many more shots make a keep of a shaft that only its set speaks for.
+    /// How many more shots make a keep of a shaft that too few of its own speak for.
     pub fn shots_lacking(&self, candidate: &Candidate<'_>) -> Option<usize> {
         let lacking = self.fewest_to_keep().checked_sub(candidate.standing.counted.len());
         let spoken_for = candidate.promise().within >= self.policy.keep_at;
-        lacking.filter(|&shots| self.setup.matching == Matching::Set && spoken_for && shots > 0)
+        lacking.filter(|&shots| spoken_for && shots > 0)
     }
 
     /// The miss of a shaft at an index.

@@ -4,14 +4,14 @@ use rand::SeedableRng;
 use rand::seq::SliceRandom;
 use rand_pcg::Pcg64;
 
-use crate::judge::{Candidate, Judge};
+use crate::judge::{Candidate, Judge, MOST_SHOTS};
 use crate::look_ahead::Prospect;
 use crate::{Aim, OpenReason, PlannedShot, Purpose, Verdict};
 
 /// After so many shots of the references their mean is known better than one more end tells.
 const REFERENCES_TO_KNOW_THEM: usize = 12;
 
-/// So many shots of a shaft that only its set speaks for are worth shooting: as many as of any other.
+/// So many shots of a shaft that too few of its own speak for are worth shooting: as many as of any other.
 const WORTH_SHOOTING: usize = 8;
 
 impl Judge<'_> {
@@ -44,8 +44,12 @@ impl Judge<'_> {
     fn is_worth_a_shot(&self, candidate: &Candidate<'_>, gain_per_shot: f64) -> bool {
         candidate.standing.counted.is_empty()
             || !self.knows_the_bow()
-            || self.shots_lacking(candidate).is_some_and(|shots| shots <= WORTH_SHOOTING)
-            || gain_per_shot >= self.policy.shot_cost
+            || match self.shots_lacking(candidate) {
+                Some(shots) if shots <= WORTH_SHOOTING => true,
+                // Nobody shoots so many, whatever they would be worth.
+                Some(shots) if shots > MOST_SHOTS => false,
+                _ => gain_per_shot >= self.policy.shot_cost,
+            }
     }
 
     /// Whether the bare shots of an end are worth those of its references as well.
