@@ -4,7 +4,6 @@ use super::journal::Journal;
 use crate::evidence::Evidence;
 use crate::learn::{Foretold, Learned, learn};
 use crate::observation::Observations;
-use crate::readings::ShotWeight;
 use crate::tolerance::{TAKEN_OUT, assert_within};
 use crate::{Scales, World};
 
@@ -21,7 +20,9 @@ fn hits_are_foretold_as_if_they_had_not_been_read() {
     for shots in [vec![seen.shots.len() - 1], vec![9, 10], vec![13, 17, 21]] {
         let foretold = Foretold::of(&evidence, &shots).unwrap();
         let mut weights = learned.weights.clone();
-        shots.iter().for_each(|&at| weights[at] = ShotWeight { hit: 1e-12, ..weights[at] });
+        for &at in &shots {
+            weights[at].hit = 1e-12;
+        }
         let without = Learned { weights, ..learn(&seen, &scales) };
         let refitted = Evidence::of(&without.reader(&seen));
         let rows = refitted.hits(&shots);
