@@ -49,6 +49,12 @@ impl AtScales {
         self.measured(design::single(self.posterior.layout.bow(self.bow())))
     }
 
+    #[cfg(test)]
+    /// −2 ln of the marginal likelihood, but for a constant.
+    pub fn deviance(&self) -> f64 {
+        self.posterior.deviance
+    }
+
     fn measured(&self, of: design::Planar) -> Miss {
         let layout = &self.posterior.layout;
         self.posterior.miss(&design::from_references(of, layout, &self.references))

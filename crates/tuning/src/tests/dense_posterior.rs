@@ -11,10 +11,8 @@ use crate::{BowChange, BowPart, Event, Flag, Miss, MissingMass, Scales, Shot};
 /// Source: numpy 2.4.6 `linalg.solve`; `fixtures/tuning/dense_posterior.py`.
 #[test]
 fn the_posterior_agrees_with_numpy() {
-    let fixture: Value =
-        serde_json::from_str(include_str!("../../../../fixtures/tuning/dense_posterior.json"))
-            .unwrap();
-    let read = AtScales::read(&journal(&fixture).history, &scales(&fixture["scales"]), |_| 1.0);
+    let fixture = fixture();
+    let read = AtScales::read(&journal(&fixture).history, &of(&fixture["scales"]), |_| 1.0);
     let expected = fixture["expected"].as_array().unwrap();
     assert_eq!(expected.len(), 3 * 4 + 1);
     for one in expected {
@@ -25,6 +23,24 @@ fn the_posterior_agrees_with_numpy() {
             None => read.common_offset(),
         };
         assert_miss(&miss, one);
+    }
+}
+
+/// What the learning of the sizes rests on. Source: numpy 2.4.6 `linalg.slogdet` and `linalg.solve`; the same script.
+#[test]
+fn the_likelihood_of_other_sizes_agrees_with_numpy() {
+    let fixture = fixture();
+    let history = journal(&fixture).history;
+    let deviance = |scales: &Value| AtScales::read(&history, &of(scales), |_| 1.0).deviance();
+    let stated = deviance(&fixture["scales"]);
+    let changes = fixture["deviances"].as_array().unwrap();
+    assert_eq!(changes.len(), 5);
+    for change in changes {
+        let mut scales = fixture["scales"].clone();
+        for (name, value) in change["scales"].as_object().unwrap() {
+            scales[name] = value.clone();
+        }
+        assert_within(deviance(&scales) - stated, number(&change["more"]), DENSE * stated.abs());
     }
 }
 
@@ -40,6 +56,10 @@ fn assert_miss(miss: &Miss, expected: &Value) {
             assert_within(covariance, expected, DENSE * variance);
         }
     }
+}
+
+fn fixture() -> Value {
+    serde_json::from_str(include_str!("../../../../fixtures/tuning/dense_posterior.json")).unwrap()
 }
 
 fn journal(fixture: &Value) -> Journal {
@@ -82,7 +102,7 @@ fn read_shot(value: &Value) -> Shot {
     if value["doubtful"] == true { flagged(one, Flag::Doubtful) } else { one }
 }
 
-fn scales(value: &Value) -> Scales {
+fn of(value: &Value) -> Scales {
     let sd = |name: &str| number(&value[name]);
     Scales {
         reference_mm: sd("reference_mm"),
