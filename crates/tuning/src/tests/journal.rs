@@ -1,10 +1,12 @@
 //! A journal written line by line; what is not said is the plainest case.
 
+use std::ops::Range;
+
 use quarterturn_geometry::{Index, Lean, Offset, Point};
 
 use crate::{
-    Advice, BowChange, BowPart, End, Event, Flag, History, Hit, Policy, Setup, ShaftChange,
-    ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
+    Advice, Aim, BowChange, BowPart, End, Event, Flag, History, Hit, PlannedShot, Policy, Purpose,
+    Setup, ShaftChange, ShaftName, ShaftReport, Shot, SimulatedArcher, Step, World, advise,
 };
 
 /// A history being written, all its ends on one evening until another begins.
@@ -76,6 +78,25 @@ impl Journal {
             self.history.events.push(Event::End(end));
         }
         self.advice()
+    }
+
+    /// Ends of the reference and the next three of twelve shafts, the marks of each end at one hour.
+    pub fn shoot_in_turn(
+        &mut self,
+        archer: &mut SimulatedArcher,
+        ends: Range<usize>,
+        hour: impl Fn(usize) -> f64,
+    ) {
+        for end in ends {
+            let index = Index::from_hour(hour(end));
+            let bare = (0..3).map(|place| {
+                let purpose = Purpose::Bare { index, from: index, aim: Aim::Try };
+                PlannedShot { shaft: name(&((3 * end + place) % 12 + 1).to_string()), purpose }
+            });
+            let reference = PlannedShot { shaft: name("R"), purpose: Purpose::Reference };
+            let planned: Vec<_> = std::iter::once(reference).chain(bare).collect();
+            self.history.events.push(Event::End(archer.shoot(&planned, &self.evening)));
+        }
     }
 
     /// An archer with the shafts of this journal.

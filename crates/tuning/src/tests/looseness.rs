@@ -1,33 +1,17 @@
 //! Shafts that do not repeat are told from those that do, as surely as is said.
 
-use quarterturn_geometry::Index;
-
 use super::journal::{Journal, name};
 use crate::learn::learn;
 use crate::observation::Observations;
 use crate::tolerance::SHARE_OF_LOOSE;
-use crate::{Aim, Event, PlannedShot, Purpose, Scales, SimulatedArcher, World};
-
-/// As many shots of each of twelve shafts as `ends` of four bring round, their marks going round the clock.
-fn shoot(journal: &mut Journal, archer: &mut SimulatedArcher, ends: usize) {
-    for end in 0..ends {
-        let index = Index::from_hour((end / 4) as f64 * 3.0);
-        let bare = (0..3).map(|place| {
-            let purpose = Purpose::Bare { index, from: index, aim: Aim::Try };
-            PlannedShot { shaft: name(&((3 * end + place) % 12 + 1).to_string()), purpose }
-        });
-        let reference = PlannedShot { shaft: name("R"), purpose: Purpose::Reference };
-        let planned: Vec<_> = std::iter::once(reference).chain(bare).collect();
-        journal.history.events.push(Event::End(archer.shoot(&planned, "first")));
-    }
-}
+use crate::{Scales, World};
 
 /// What is said of each shaft after so many ends, and whether it truly groups.
 fn said(world: World, ends: usize) -> Vec<(f64, bool)> {
     let dozen = |seed| {
         let mut journal = Journal::of(12);
         let mut archer = journal.archer(world, seed);
-        shoot(&mut journal, &mut archer, ends);
+        journal.shoot_in_turn(&mut archer, 0..ends, |end| (end / 4) as f64 * 3.0);
         let seen = Observations::of(&journal.history);
         let loose = learn(&seen, &Scales::at(journal.history.setup.distance)).loose;
         let bare = (1..=12).map(|number| name(&number.to_string()));
